@@ -1,0 +1,121 @@
+package org.linedrop.solver;
+
+import org.linedrop.network.JunctionLaw;
+import org.linedrop.network.Network;
+
+/** Evaluates all equations at the state of a workspace: law rows in Pa, balance rows in kg/s. */
+final class Residual {
+    private Residual() {}
+
+    /** Evaluates and returns the 2-norm over the workspace's scales. */
+    static double evaluate(Workspace w, Network network, double softening) {
+        laws(w, network, softening);
+        balances(w, network);
+        double sum = 0;
+        double most = 0;
+        for (double r : w.lawResidual) {
+            sum += (r / w.pressureScale) * (r / w.pressureScale);
+            most = Math.max(most, Math.abs(r));
+        }
+        w.largestLawResidual = most;
+        double off = 0;
+        for (double r : w.imbalance) {
+            sum += (r / w.flowScale) * (r / w.flowScale);
+            off = Math.max(off, Math.abs(r));
+        }
+        w.largestImbalance = off;
+        w.norm = Math.sqrt(sum);
+        return w.norm;
+    }
+
+    private static void laws(Workspace w, Network network, double softening) {
+        w.largestDrop = 0;
+        for (int b = 0; b < w.flow.length; b++) {
+            if (network.kind(b) == Network.Kind.LAW) {
+                network.law(b).evaluate(w.flow[b], w.two);
+                w.lawResidual[b] = w.pressure[network.from(b)] - w.pressure[network.to(b)] - w.two[0];
+                w.slope[b] = w.two[1];
+                w.largestDrop = Math.max(w.largestDrop, Math.abs(w.two[0]));
+            } else if (network.kind(b) == Network.Kind.DEVICE) {
+                device(w, network, b, softening);
+            }
+        }
+        for (int j = 0; j < w.legFlow.length; j++) {
+            junction(w, network, j);
+        }
+    }
+
+    private static void device(Workspace w, Network network, int b, double softening) {
+        int reference = network.reference(b);
+        int k = w.borderOf[b];
+        w.state[b] = network.device(b)
+                .evaluate(
+                        w.flow[b],
+                        w.pressure[network.from(b)],
+                        w.pressure[network.to(b)],
+                        reference < 0 ? 0 : w.pressure[reference],
+                        softening,
+                        w.five);
+        w.lawResidual[b] = w.five[0];
+        w.slope[b] = network.device(b).wideOpenSlopePaPerKgPerS();
+        w.byFlow[k * w.borderBranch.length + k] = w.five[1];
+        w.byInlet[k] = w.five[2];
+        w.byOutlet[k] = w.five[3];
+        w.byReference[k] = reference < 0 ? 0 : w.five[4];
+    }
+
+    private static void junction(Workspace w, Network network, int j) {
+        JunctionLaw law = network.junction(j);
+        int first = network.firstLeg(j);
+        int legs = w.legFlow[j].length;
+        for (int i = 0; i < legs; i++) {
+            w.legFlow[j][i] = w.flow[first + i];
+        }
+        int pattern = law.evaluate(w.legFlow[j], w.legDrop[j], w.legSlope[j]);
+        for (int i = 0; i < legs; i++) {
+            int b = first + i;
+            int k = w.borderOf[b];
+            w.state[b] = pattern;
+            w.lawResidual[b] = w.pressure[network.from(b)] - w.pressure[network.to(b)] - w.legDrop[j][i];
+            w.slope[b] = law.typicalSlopePaPerKgPerS();
+            w.largestDrop = Math.max(w.largestDrop, Math.abs(w.legDrop[j][i]));
+            w.byInlet[k] = 1;
+            w.byOutlet[k] = -1;
+            for (int l = 0; l < legs; l++) {
+                w.byFlow[k * w.borderBranch.length + w.borderOf[first + l]] = -w.legSlope[j][i * legs + l];
+            }
+        }
+    }
+
+    private static void balances(Workspace w, Network network) {
+        for (int i = 0; i < w.imbalance.length; i++) {
+            w.imbalance[i] = network.drawKgPerS(i);
+        }
+        for (int b = 0; b < w.flow.length; b++) {
+            w.imbalance[network.from(b)] += w.flow[b];
+            w.imbalance[network.to(b)] -= w.flow[b];
+        }
+        for (int i = 0; i < w.imbalance.length; i++) {
+            if (network.fixed(i)) {
+                w.imbalance[i] = 0;
+            }
+        }
+    }
+
+    /** Sets the scales for the state just evaluated. */
+    static void scale(Workspace w, Network network) {
+        double flow = network.flowScaleKgPerS();
+        for (double m : w.flow) {
+            flow = Math.max(flow, Math.abs(m));
+        }
+        w.flowScale = flow;
+        // a network fed by draws alone has no given pressure: the drops it makes are the scale then
+        w.pressureScale = Math.max(network.pressureScalePa(), w.largestDrop);
+    }
+
+    /** Whether balance and laws are inside their tolerances. */
+    static boolean within(Workspace w, Options options) {
+        return w.largestImbalance <= options.flowTolerance() * w.flowScale
+                && w.largestLawResidual <= options.pressureTolerance() * w.pressureScale;
+    }
+}

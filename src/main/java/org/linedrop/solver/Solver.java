@@ -1,0 +1,247 @@
+package org.linedrop.solver;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.network.Network;
+
+/**
+ * Solves networks: active-piece Newton on flows and pressures, each step halved until the scaled residual falls by the
+ * rule of L. Armijo (Pacific J. Math. 16 (1966) 1-3), with continuation in the devices' slopes when that fails.
+ *
+ * <p>Converged means: node imbalance at most {@code flowTolerance} times the largest flow, every law residual at most
+ * {@code pressureTolerance} times the pressure scale, the last full correction at most {@code flowTolerance} times the
+ * largest flow, and one more step taken. Immutable; one solver serves any number of threads, each with its own
+ * workspace.
+ */
+public final class Solver {
+    private static final double ARMIJO = 1e-4;
+    private static final int MOST_HALVINGS = 30;
+    /** Multiples of each device's natural slope on the way down to the law itself. */
+    private static final double[] SOFTENING = {1e3, 1e2, 10, 1, 0.1, 0.01, 0};
+
+    private final Options options;
+
+    private Solver(Options options) {
+        this.options = options;
+    }
+
+    /**
+     * A solver.
+     *
+     * @param options budget and tolerances
+     * @return the solver
+     */
+    public static Solver of(Options options) {
+        return new Solver(options);
+    }
+
+    /**
+     * A solver with {@link Options#usual()}.
+     *
+     * @return the solver
+     */
+    public static Solver usual() {
+        return new Solver(Options.usual());
+    }
+
+    /**
+     * Solves from rest in memory of its own.
+     *
+     * @param network the network
+     * @return the solution, or the best state reached with the reason
+     */
+    public Solution solve(Network network) {
+        Workspace workspace = Workspace.of(network);
+        solve(network, null, workspace);
+        return workspace.snapshot();
+    }
+
+    /**
+     * The kernel: solves in the caller's memory and allocates nothing after the workspace's first use.
+     *
+     * @param network   the network
+     * @param start     where to start, of a network with the same numbers of points and branches; null to start from rest
+     * @param workspace modified: memory made for this network's structure; holds the answer afterwards
+     * @return how the solve ended
+     */
+    public Outcome solve(Network network, @Nullable Solution start, Workspace workspace) {
+        workspace.bind(network);
+        workspace.outcome = run(network, start, workspace);
+        return workspace.outcome;
+    }
+
+    private Outcome run(Network network, @Nullable Solution start, Workspace w) {
+        atRest(network, w);
+        Outcome refused = Checks.before(network, w);
+        if (refused != null) {
+            Residual.evaluate(w, network, 0);
+            Residual.scale(w, network);
+            w.record(Residual.evaluate(w, network, 0));
+            return refused;
+        }
+        Outcome outcome = start == null ? fromRest(network, w) : from(start, network, w);
+        if (outcome == Outcome.CONVERGED) {
+            outcome = newton(network, w, 0);
+        }
+        if (outcome == Outcome.STALLED && w.borderBranch.length > 0) {
+            outcome = continued(network, w);
+        }
+        return outcome == Outcome.CONVERGED ? Checks.after(network, w) : outcome;
+    }
+
+    private static void atRest(Network network, Workspace w) {
+        Arrays.fill(w.flow, 0);
+        double level = 0;
+        for (int i = network.pointCount() - 1; i >= 0; i--) {
+            level = network.fixed(i) ? network.fixedPressurePa(i) : level;
+        }
+        for (int i = 0; i < w.pressure.length; i++) {
+            w.pressure[i] = network.fixed(i) ? network.fixedPressurePa(i) : level;
+        }
+    }
+
+    private static Outcome fromRest(Network network, Workspace w) {
+        Residual.evaluate(w, network, 0);
+        Residual.scale(w, network);
+        if (!w.step.fromRest(network)) {
+            return Outcome.STALLED;
+        }
+        for (int b = 0; b < w.flow.length; b++) {
+            w.flow[b] += w.flowStep[b];
+        }
+        for (int i = 0; i < w.pressure.length; i++) {
+            w.pressure[i] += w.pressureStep[i];
+        }
+        w.tree.balance(network, w.flow);
+        return Outcome.CONVERGED;
+    }
+
+    private static Outcome from(Solution start, Network network, Workspace w) {
+        if (start.branchCount() != network.branchCount() || start.pointCount() != network.pointCount()) {
+            throw new IllegalArgumentException("the start has " + start.pointCount() + " points and "
+                    + start.branchCount() + " branches, the network " + network.pointCount() + " and "
+                    + network.branchCount());
+        }
+        start.copyTo(w);
+        for (int i = 0; i < w.pressure.length; i++) {
+            if (network.fixed(i)) {
+                w.pressure[i] = network.fixedPressurePa(i);
+            }
+        }
+        w.tree.balance(network, w.flow);
+        return Outcome.CONVERGED;
+    }
+
+    /** Walks down the slopes of the devices; each stage starts where the one before ended. */
+    private Outcome continued(Network network, Workspace w) {
+        w.continuations++;
+        atRest(network, w);
+        Outcome outcome = fromRest(network, w);
+        for (double softening : SOFTENING) {
+            if (outcome != Outcome.CONVERGED) {
+                return outcome;
+            }
+            outcome = newton(network, w, softening);
+        }
+        return outcome;
+    }
+
+    private Outcome newton(Network network, Workspace w, double softening) {
+        Residual.evaluate(w, network, softening);
+        Residual.scale(w, network);
+        w.record(Residual.evaluate(w, network, softening));
+        while (w.iterations < options.maxIterations()) {
+            if (!w.step.factor(network)) {
+                return Outcome.STALLED;
+            }
+            w.step.solve(network);
+            w.iterations++;
+            boolean small = largest(w.flowStep) <= options.flowTolerance() * w.flowScale;
+            boolean full = advance(network, w, softening);
+            if (!full && Double.isNaN(w.norm)) {
+                return Outcome.STALLED;
+            }
+            Residual.scale(w, network);
+            w.record(w.norm);
+            if (small && full && Residual.within(w, options)) {
+                oneMore(network, w, softening);
+                return Outcome.CONVERGED;
+            }
+        }
+        return Outcome.BUDGET_SPENT;
+    }
+
+    /**
+     * Takes the step, halved as often as needed.
+     *
+     * @return true when taken in full; when no part of it helps, the old state is restored and the norm set to NaN
+     */
+    private boolean advance(Network network, Workspace w, double softening) {
+        keep(w);
+        double before = w.norm;
+        boolean good = Residual.within(w, options);
+        double part = 1;
+        for (int i = 0; i <= MOST_HALVINGS; i++) {
+            move(network, w, part);
+            double after = Residual.evaluate(w, network, softening);
+            // inside the tolerances the residual is rounding, which no step can be asked to lower
+            if (after <= (1 - ARMIJO * part) * before || (good && i == 0 && Residual.within(w, options))) {
+                return i == 0;
+            }
+            part /= 2;
+        }
+        restore(w);
+        Residual.evaluate(w, network, softening);
+        w.norm = Double.NaN;
+        return false;
+    }
+
+    /** One step past the tolerances; kept unless it leaves them. */
+    private void oneMore(Network network, Workspace w, double softening) {
+        double before = Residual.evaluate(w, network, softening);
+        if (!w.step.factor(network)) {
+            return;
+        }
+        w.step.solve(network);
+        keep(w);
+        move(network, w, 1);
+        double after = Residual.evaluate(w, network, softening);
+        if (!(after <= before || Residual.within(w, options))) {
+            restore(w);
+            Residual.evaluate(w, network, softening);
+        }
+        w.iterations++;
+        w.record(w.norm);
+    }
+
+    private static void keep(Workspace w) {
+        System.arraycopy(w.flow, 0, w.oldFlow, 0, w.flow.length);
+        System.arraycopy(w.pressure, 0, w.oldPressure, 0, w.pressure.length);
+    }
+
+    private static void restore(Workspace w) {
+        System.arraycopy(w.oldFlow, 0, w.flow, 0, w.flow.length);
+        System.arraycopy(w.oldPressure, 0, w.pressure, 0, w.pressure.length);
+    }
+
+    private static void move(Network network, Workspace w, double part) {
+        for (int b = 0; b < w.flow.length; b++) {
+            w.flow[b] = w.oldFlow[b] + part * w.flowStep[b];
+        }
+        for (int i = 0; i < w.pressure.length; i++) {
+            w.pressure[i] = w.oldPressure[i] + part * w.pressureStep[i];
+        }
+        w.tree.balance(network, w.flow);
+    }
+
+    private static double largest(double[] values) {
+        double most = 0;
+        for (double v : values) {
+            // written so that NaN is the largest
+            if (!(Math.abs(v) <= most)) {
+                most = Math.abs(v);
+            }
+        }
+        return most;
+    }
+}
