@@ -1,0 +1,73 @@
+package org.linedrop.catalogue;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+
+/** The table of sources and the units of the CSV columns; makes figures of cells. */
+final class Sources {
+    private static final double ZERO_CELSIUS_K = 273.15;
+
+    /** Titles and locators by key, in the order of the file. */
+    private final Map<String, String[]> byKey = new LinkedHashMap<>();
+
+    Sources() {
+        for (CsvTable.Row row : CsvTable.rows("sources")) {
+            byKey.put(row.text("key"), new String[] {row.text("title"), row.text("locator")});
+        }
+    }
+
+    /** The source of a row with columns source, status and note. */
+    Source of(CsvTable.Row row) {
+        return of(row, "source", "status", row.text("note"));
+    }
+
+    Source of(CsvTable.Row row, String keyColumn, String statusColumn, String note) {
+        String[] entry = byKey.get(row.text(keyColumn));
+        if (entry == null) {
+            throw row.fault("no source is called \"" + row.text(keyColumn) + "\"", null);
+        }
+        String locator = entry[1].isEmpty() || note.isEmpty() ? entry[1] + note : entry[1] + "; " + note;
+        return new Source(entry[0], locator, status(row, row.text(statusColumn)));
+    }
+
+    /** The figure of a row with columns low, usual, high, unit, source, status and note. */
+    Figure figure(CsvTable.Row row) {
+        String unit = row.text("unit");
+        return new Figure(
+                toSi(row, row.number("low"), unit),
+                toSi(row, row.number("usual"), unit),
+                toSi(row, row.number("high"), unit),
+                of(row));
+    }
+
+    /** One number without a band. */
+    Figure exact(CsvTable.Row row, String column, String unit) {
+        return Figure.exact(toSi(row, row.number(column), unit), of(row));
+    }
+
+    static Status status(CsvTable.Row row, String word) {
+        for (Status status : Status.values()) {
+            if (status.word().equals(word)) {
+                return status;
+            }
+        }
+        throw row.fault("no status is called \"" + word + "\"", null);
+    }
+
+    /** Exact factors: inch by definition, psi from lbf and inch, inHg at 0 C (ISO 80000-4, ANSI/IEEE 268). */
+    static double toSi(CsvTable.Row row, double value, String unit) {
+        return switch (unit) {
+            case "in" -> value * 0.0254;
+            case "mm" -> value / 1000;
+            case "psi" -> value * 6894.757293168361;
+            case "inHg" -> value * 3386.389;
+            case "C" -> value + ZERO_CELSIUS_K;
+            case "kg/m", "m", "" -> value;
+            case "cm3/ft" -> value * 1e-6 / 0.3048;
+            default -> throw row.fault("no unit is called \"" + unit + "\"", null);
+        };
+    }
+}
