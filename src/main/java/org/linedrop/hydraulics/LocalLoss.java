@@ -54,6 +54,33 @@ public final class LocalLoss {
     }
 
     /**
+     * Pressure drop of a part whose coefficient depends on the direction of flow. Value and slope are continuous at
+     * rest because both directions share K1.
+     *
+     * @param flowM3PerS          volume flow in m3/s, any sign
+     * @param boreM               bore the coefficients refer to in m, over zero
+     * @param forwardK            K at high Reynolds number for flow over zero, not negative
+     * @param backwardK           K at high Reynolds number for flow under zero, not negative
+     * @param k1                  numerator of the low Reynolds number term, not negative
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @param valueAndSlope       modified: slot 0 the total-pressure drop in Pa with the sign of the flow, slot 1 its
+     *                            derivative in the flow, Pa s/m3
+     */
+    public static void directed(
+            double flowM3PerS,
+            double boreM,
+            double forwardK,
+            double backwardK,
+            double k1,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            double[] valueAndSlope) {
+        double k = flowM3PerS >= 0 ? forwardK : backwardK;
+        pressureDrop(flowM3PerS, boreM, k, k1, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+    }
+
+    /**
      * Loss coefficient at a Reynolds number.
      *
      * @param reynolds      Reynolds number, over zero

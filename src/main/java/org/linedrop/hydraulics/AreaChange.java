@@ -1,0 +1,168 @@
+package org.linedrop.hydraulics;
+
+import org.linedrop.fact.Formula;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+
+/**
+ * Sudden and conical changes of bore. Every coefficient is on the velocity head of the SMALLER bore, a loss of total
+ * pressure; {@code beta = d_small/d_large}, 0 (out of or into the open) to 1. The turbulent coefficient is used at every
+ * Reynolds number, plus K1/Re.
+ *
+ * <p>K1 is {@code 160 (1 - beta^2)} in both directions, so that a law has one slope through rest: Hooper's 160 for the
+ * mouth of a pipe, scaled with the area. Nothing was found for the low-Re loss of an expansion; 160 is on the safe side
+ * of the 30/Re that Idelchik quotes for creeping flow. The laminar form for parabolic profiles is a second opinion only.
+ */
+public final class AreaChange {
+    /** Borda and Carnot's loss of an expansion. */
+    public static final Formula EXPANSION = new Formula(
+            "Borda-Carnot",
+            "K = (1 - beta^2)^2 on the small bore, + K1/Re",
+            new Source("Hydraulic Institute Engineering Data Book, 2nd ed. 1990", "eq. 3.B.3", Status.PUBLISHED),
+            "uniform turbulent profile, exact type");
+
+    /** Idelchik's loss of a sharp-edged contraction. */
+    public static final Formula CONTRACTION = new Formula(
+            "sudden contraction",
+            "K = 0.5 (1 - beta^2)^0.75 on the small bore, + K1/Re",
+            new Source("I. E. Idelchik, Handbook of Hydraulic Resistance", "diagram 4-9", Status.FROM_MEMORY),
+            "sharp edge; published 0.22 to 0.35 at area ratio 0.5");
+
+    /** Gibson's loss of a widening cone. */
+    public static final Formula CONE_UP = new Formula(
+            "Gibson, conical increaser",
+            "K = 3.5 tan(t/2)^1.22 (1 - beta^2)^2, at most Borda's",
+            new Source("Hydraulic Institute Engineering Data Book, 2nd ed. 1990", "eq. 3.B.4", Status.PUBLISHED),
+            "total cone angle 7.5 to 35 degrees; straight to Borda's loss at 50; 7.5 below");
+
+    /** Loss of a narrowing cone. */
+    public static final Formula CONE_DOWN = new Formula(
+            "conical reducer",
+            "K = min(0.8 sin(t/2), 0.5 sqrt(sin(t/2))) (1 - beta^2)",
+            new Source("textbook form of a conical reducer", "", Status.FROM_MEMORY),
+            "total cone angle to 180 degrees");
+
+    /** Published spread of a contraction: at area ratio 0.5 0.22 to 0.35 about 0.30, at 0.9 0.015 to 0.09. */
+    public static final Band CONTRACTION_BAND = Band.ratios(
+            0.65,
+            1.25,
+            new Source(
+                    "contraction from jet area (Streeter and Wylie table), 0.5 (1 - A), Idelchik, Rennels",
+                    "",
+                    Status.PUBLISHED));
+
+    /** Rough estimate of how well the loss of a cone is known. */
+    public static final Band CONE_BAND = Band.ratios(
+            0.7, 1.5, new Source("Hydraulic Institute Engineering Data Book: reducers +-50 %", "", Status.PUBLISHED));
+
+    private static final double K1_OF_MOUTH = 160; // Hooper 1981, pipe entrance; from memory
+    private static final double GIBSON_FROM = Math.toRadians(7.5);
+    private static final double GIBSON_TO = Math.toRadians(35);
+    private static final double STEP_FROM = Math.toRadians(50);
+
+    private AreaChange() {}
+
+    /**
+     * Loss of a sudden expansion.
+     *
+     * @param beta small bore over large bore, 0 to 1
+     * @return K on the small bore
+     */
+    public static double expansionK(double beta) {
+        double rest = 1 - beta * beta;
+        return rest * rest;
+    }
+
+    /**
+     * Loss of a sudden contraction.
+     *
+     * @param beta small bore over large bore, 0 to 1
+     * @return K on the small bore
+     */
+    public static double contractionK(double beta) {
+        return 0.5 * Math.pow(1 - beta * beta, 0.75);
+    }
+
+    /**
+     * Loss of a widening cone.
+     *
+     * @param beta         small bore over large bore, 0 to 1
+     * @param coneAngleRad total angle of the cone in rad, over 0 to pi
+     * @return K on the small bore
+     */
+    public static double coneUpK(double beta, double coneAngleRad) {
+        double held = Math.max(coneAngleRad, GIBSON_FROM);
+        double multiplier = 1;
+        if (held <= GIBSON_TO) {
+            multiplier = gibson(held);
+        } else if (held < STEP_FROM) {
+            double end = gibson(GIBSON_TO);
+            multiplier = end + (1 - end) * (held - GIBSON_TO) / (STEP_FROM - GIBSON_TO);
+        }
+        return multiplier * expansionK(beta);
+    }
+
+    /** Gibson's multiplier on Borda's loss. */
+    static double gibson(double coneAngleRad) {
+        return 3.5 * Math.pow(Math.tan(coneAngleRad / 2), 1.22);
+    }
+
+    /**
+     * Loss of a narrowing cone.
+     *
+     * @param beta         small bore over large bore, 0 to 1
+     * @param coneAngleRad total angle of the cone in rad, 0 to pi
+     * @return K on the small bore
+     */
+    public static double coneDownK(double beta, double coneAngleRad) {
+        double sine = Math.sin(coneAngleRad / 2);
+        return Math.min(0.8 * sine, 0.5 * Math.sqrt(sine)) * (1 - beta * beta);
+    }
+
+    /**
+     * Numerator of the low Reynolds number term of every change of bore.
+     *
+     * @param beta small bore over large bore, 0 to 1
+     * @return K1 on the small bore
+     */
+    public static double k1(double beta) {
+        return K1_OF_MOUTH * (1 - beta * beta);
+    }
+
+    /**
+     * Loss of a sudden expansion between two parabolic profiles, a second opinion for laminar flow. It is a loss of
+     * total pressure with profile factor 2 and must not be mixed with velocity heads of factor 1.
+     *
+     * @param beta small bore over large bore, 0 to 1
+     * @return K on the small bore
+     */
+    public static double laminarExpansionK(double beta) {
+        double square = beta * beta;
+        return 2 - 8.0 / 3 * square + 2.0 / 3 * square * square;
+    }
+
+    /**
+     * Total-pressure drop of a sudden change of bore, by flow direction.
+     *
+     * @param flowM3PerS          volume flow in m3/s, positive from the first bore to the second
+     * @param firstBoreM          first bore in m, over zero; infinite is a vessel
+     * @param secondBoreM         second bore in m, over zero; infinite is a vessel, not both
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
+     *                            flow, Pa s/m3
+     */
+    public static void pressureDrop(
+            double flowM3PerS,
+            double firstBoreM,
+            double secondBoreM,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            double[] valueAndSlope) {
+        double small = Math.min(firstBoreM, secondBoreM);
+        double beta = small / Math.max(firstBoreM, secondBoreM);
+        boolean widens = secondBoreM > firstBoreM == flowM3PerS >= 0;
+        double k = widens ? expansionK(beta) : contractionK(beta);
+        LocalLoss.pressureDrop(flowM3PerS, small, k, k1(beta), densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+    }
+}

@@ -1,0 +1,78 @@
+package org.linedrop.hydraulics;
+
+import org.linedrop.fact.Formula;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+
+/**
+ * Where a bore opens into a vessel: entrance when flow comes out of the vessel, exit when it goes in. Coefficients are on
+ * the velocity head of the bore; K1 is that of {@link AreaChange} towards an open vessel, the same in both directions.
+ */
+public final class PipeEnd {
+    /** Entrances and exits. */
+    public static final Formula FORMULA = new Formula(
+            "entrance and exit",
+            "K = 0.5 sharp, 0.05 bell mouth, 1.0 projecting; exit 1.0; + 160/Re",
+            new Source("Hydraulic Institute Engineering Data Book, 2nd ed. 1990", "Table 32a", Status.PUBLISHED),
+            "measured 0.505 for a sharp edge; uniform turbulent profile");
+
+    /** Square edge flush with the wall. */
+    public static final double SHARP_K = 0.5;
+
+    /** Well rounded mouth. */
+    public static final double BELL_K = 0.05;
+
+    /** Tube that projects into the vessel. */
+    public static final double PROJECTING_K = 1.0;
+
+    /** Everything that flows out is lost. */
+    public static final double EXIT_K = 1.0;
+
+    private static final double[] ROUNDING = {0, 0.02, 0.04, 0.06, 0.10, 0.15};
+    private static final double[] ROUNDED_K = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04}; // textbook table, from memory
+
+    private PipeEnd() {}
+
+    /**
+     * Loss of a rounded entrance, straight lines between the values of a textbook table (from memory).
+     *
+     * @param radiusOverBore edge radius over bore, 0 (sharp) and up; 0.15 and more is a bell mouth
+     * @return K on the bore
+     */
+    public static double entranceK(double radiusOverBore) {
+        return Joins.interpolate(ROUNDING, ROUNDED_K, radiusOverBore);
+    }
+
+    /**
+     * Numerator of the low Reynolds number term.
+     *
+     * @return K1 of either direction
+     */
+    public static double k1() {
+        return AreaChange.k1(0);
+    }
+
+    /**
+     * Total-pressure drop between a vessel and a bore, by flow direction.
+     *
+     * @param flowM3PerS          volume flow in m3/s, positive out of the vessel into the bore
+     * @param boreM               bore in m, over zero
+     * @param entranceK           coefficient of the entrance, not negative
+     * @param exitK               coefficient of the exit, not negative
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
+     *                            flow, Pa s/m3
+     */
+    public static void pressureDrop(
+            double flowM3PerS,
+            double boreM,
+            double entranceK,
+            double exitK,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            double[] valueAndSlope) {
+        LocalLoss.directed(
+                flowM3PerS, boreM, entranceK, exitK, k1(), densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+    }
+}
