@@ -188,12 +188,9 @@ public final class SweptBend {
             double densityKgPerM3,
             double dynamicViscosityPaS,
             double[] valueAndSlope) {
-        double reynolds = Reynolds.of(flowM3PerS, boreM, densityKgPerM3, dynamicViscosityPaS);
-        excess(reynolds, valueAndSlope);
+        turningDrop(flowM3PerS, boreM, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
         double turning = valueAndSlope[0];
-        double perFlow = Reynolds.of(1, boreM, densityKgPerM3, dynamicViscosityPaS);
-        double area = Reynolds.areaM2(boreM);
-        double curvature = 0.5 * densityKgPerM3 / (area * area) * valueAndSlope[1] * perFlow * flowM3PerS * flowM3PerS;
+        double turningSlope = valueAndSlope[1];
         BoreFriction.pressureDrop(
                 flowM3PerS,
                 boreM,
@@ -203,7 +200,33 @@ public final class SweptBend {
                 densityKgPerM3,
                 dynamicViscosityPaS,
                 valueAndSlope);
-        valueAndSlope[1] += curvature;
+        valueAndSlope[0] += turning;
+        valueAndSlope[1] += turningSlope;
+    }
+
+    /**
+     * Total-pressure drop of turning alone, for a bend whose arc is counted with the length of its tube.
+     *
+     * @param flowM3PerS          volume flow in m3/s, any sign
+     * @param boreM               bore of the bent tube in m, over zero
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
+     *                            flow, Pa s/m3
+     */
+    public void turningDrop(
+            double flowM3PerS,
+            double boreM,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            double[] valueAndSlope) {
+        excess(Reynolds.of(flowM3PerS, boreM, densityKgPerM3, dynamicViscosityPaS), valueAndSlope);
+        double turning = valueAndSlope[0];
+        double perFlow = Reynolds.of(1, boreM, densityKgPerM3, dynamicViscosityPaS);
+        double area = Reynolds.areaM2(boreM);
+        double curvature = 0.5 * densityKgPerM3 / (area * area) * valueAndSlope[1] * perFlow * flowM3PerS * flowM3PerS;
+        valueAndSlope[0] = 0;
+        valueAndSlope[1] = curvature;
         Joins.addLocal(flowM3PerS, boreM, turning, k1, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
     }
 

@@ -1,0 +1,188 @@
+package org.linedrop.circuit;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.Catalogue;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Problem;
+import org.linedrop.fact.ProblemsException;
+
+/**
+ * A vehicle's plumbing in one of its cases, as immutable data. Everything looked up in the catalogue has been copied in.
+ *
+ * @param title        what it is
+ * @param caseName     name of this case
+ * @param service      what kind of circuit, picks the usual limits; null when not said
+ * @param surroundings fluid, temperature, motion
+ * @param engine       what the engine asks, or null
+ * @param points       where lines meet
+ * @param devices      pumps, filters ...
+ * @param runs         the lines
+ * @param limits       what must hold
+ * @param assumptions  what was taken because nothing was said
+ * @param words        the words all of it was read from
+ */
+public record Circuit(
+        String title,
+        String caseName,
+        @Nullable Service service,
+        Surroundings surroundings,
+        @Nullable Engine engine,
+        List<Point> points,
+        List<Device> devices,
+        List<Run> runs,
+        List<Limit> limits,
+        List<Notice> assumptions,
+        Said words)
+        implements Serializable {
+
+    /**
+     * What a circuit was read from.
+     *
+     * @param file name of the file, empty when made by code
+     * @param base the file as written
+     * @param here the file as it reads in this case
+     */
+    public record Said(String file, Tree.Branch base, Tree.Branch here) implements Serializable {}
+
+    /** Copies the lists. */
+    public Circuit {
+        points = List.copyOf(points);
+        devices = List.copyOf(devices);
+        runs = List.copyOf(runs);
+        limits = List.copyOf(limits);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Builds a circuit from the words of a circuit file, in the case as written.
+     *
+     * @param said the words
+     * @param file name of the file for messages, empty when made by code
+     * @return the circuit
+     * @throws ProblemsException with everything that is wrong, in every case
+     */
+    public static Circuit of(Tree.Branch said, String file) {
+        Set<Problem> problems = new LinkedHashSet<>();
+        Problems first = new Problems(file);
+        Circuit circuit = read(said, said, file, first);
+        problems.addAll(first.list());
+        if (said.get(CASES) instanceof Tree.Branch cases) {
+            for (Tree.Entry entry : cases.entries()) {
+                Problems more = new Problems(file);
+                CaseReader.check(entry, CaseMerge.thisCase(said), more);
+                Tree.Branch here = new CaseMerge(more).in(said, entry.key(), cases);
+                if (here != null && more.isEmpty()) {
+                    read(said, here, file, more);
+                }
+                problems.addAll(more.list());
+            }
+        }
+        if (circuit == null || !problems.isEmpty()) {
+            List<Problem> sorted = new ArrayList<>(problems);
+            sorted.sort(java.util.Comparator.comparing(Problem::place));
+            throw new ProblemsException(sorted);
+        }
+        return circuit;
+    }
+
+    private static final String CASES = "cases";
+
+    private static @Nullable Circuit read(Tree.Branch base, Tree.Branch here, String file, Problems problems) {
+        return new CircuitReader(here, Catalogue.standard(), problems).read(new Said(file, base, here));
+    }
+
+    /**
+     * Names of the cases, the file as written first.
+     *
+     * @return at least one name
+     */
+    public List<String> caseNames() {
+        List<String> names = new ArrayList<>();
+        names.add(CaseMerge.thisCase(words.base()));
+        if (words.base().get(CASES) instanceof Tree.Branch cases) {
+            cases.entries().forEach(entry -> names.add(entry.key()));
+        }
+        return names;
+    }
+
+    /**
+     * The circuit in one of its cases.
+     *
+     * @param name one of {@link #caseNames()}
+     * @return the circuit in that case
+     * @throws IllegalArgumentException when there is no such case
+     */
+    public Circuit in(String name) {
+        Tree.Branch base = words.base();
+        if (name.equals(CaseMerge.thisCase(base))) {
+            return built(base, base);
+        }
+        if (!(base.get(CASES) instanceof Tree.Branch cases) || cases.get(name) == null) {
+            throw new IllegalArgumentException("no case \"" + name + "\"; cases are " + String.join(", ", caseNames()));
+        }
+        Problems problems = new Problems(words.file());
+        Tree.Branch here = new CaseMerge(problems).in(base, name, cases);
+        if (here == null || !problems.isEmpty()) {
+            throw new ProblemsException(problems.list());
+        }
+        return built(base, here);
+    }
+
+    private Circuit built(Tree.Branch base, Tree.Branch here) {
+        Problems problems = new Problems(words.file());
+        Circuit circuit = read(base, here, words.file(), problems);
+        if (circuit == null) {
+            throw new ProblemsException(problems.list());
+        }
+        return circuit;
+    }
+
+    /**
+     * The circuit with something changed, in the same case.
+     *
+     * @param changes the changes, applied in order
+     * @return a new circuit
+     * @throws ProblemsException when the changed circuit has problems
+     */
+    public Circuit with(List<Change> changes) {
+        Problems problems = new Problems(words.file());
+        CaseMerge merge = new CaseMerge(problems);
+        Tree.Branch base = words.base();
+        Tree.Branch here = words.here();
+        for (Change change : changes) {
+            base = merge.apply(base, change.entry(), "change");
+            here = merge.apply(here, change.entry(), "change");
+        }
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems.list());
+        }
+        return built(base, here);
+    }
+
+    /**
+     * Finds a point.
+     *
+     * @param id its name
+     * @return the point, if there is one
+     */
+    public Optional<Point> point(String id) {
+        return points.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /**
+     * Finds a device.
+     *
+     * @param id its name
+     * @return the device, if there is one
+     */
+    public Optional<Device> device(String id) {
+        return devices.stream().filter(d -> d.id().equals(id)).findFirst();
+    }
+}

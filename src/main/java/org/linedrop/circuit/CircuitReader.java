@@ -1,0 +1,255 @@
+package org.linedrop.circuit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.Catalogue;
+import org.linedrop.circuit.form.Span;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+import org.linedrop.fact.Words;
+
+/** Reads the words of a circuit into data and lists everything that is wrong with them. */
+final class CircuitReader {
+    private static final Source DEFAULT = Source.of("default", Status.GIVEN);
+    private static final String NAME_LETTERS = "[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*";
+
+    private final Tree.Branch file;
+    private final Problems problems;
+    private final Scope scope;
+    private final Map<String, Tree.Entry> ids = new LinkedHashMap<>();
+    private final List<Notice> assumptions = new ArrayList<>();
+
+    CircuitReader(Tree.Branch file, Catalogue catalogue, Problems problems) {
+        this.file = file;
+        this.problems = problems;
+        this.scope = new Scope(catalogue);
+    }
+
+    /** The circuit, or null where problems were found. */
+    @Nullable Circuit read(Circuit.Said said) {
+        Kind top = new Kind("circuit file", "the whole file", Keys.TOP);
+        Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
+        Engine engine = engine();
+        List<Point> points = points();
+        List<Device> devices = devices();
+        List<Run> runs = new RunReader(scope, problems, ids, assumptions).runs(branch("runs"));
+        List<Limit> limits = new LimitReader(problems).limits(branch("limits"), fields.get(Keys.SERVICE), ids, points);
+        boolean engineNeeded =
+                points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine);
+        new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
+        if (!problems.isEmpty() || !fields.complete(top)) {
+            return null;
+        }
+        for (Run run : runs) {
+            for (Part part : run.parts()) {
+                if (part instanceof Hose hose && hose.bends() == null) {
+                    assume(
+                            "straight",
+                            hose.id(),
+                            "hose taken as straight; bends cost 15-35 % more in fuel at the"
+                                    + " tightest bend, up to twice in cold oil: write bends: 2 x 90 at 150 mm");
+                }
+            }
+        }
+        return new Circuit(
+                fields.get(Keys.TITLE, "untitled"),
+                CaseMerge.thisCase(file),
+                fields.get(Keys.SERVICE),
+                surroundings(fields),
+                engine,
+                points,
+                devices,
+                runs,
+                limits,
+                assumptions,
+                said);
+    }
+
+    private Surroundings surroundings(Fields fields) {
+        double gravity = value(fields.get(Keys.GRAVITY), Surroundings.STANDARD_GRAVITY_M_PER_S2);
+        if (!fields.has(Keys.ALTITUDE)) {
+            assume("altitude", "", "altitude taken as 0 m: air at 101.3 kPa");
+        }
+        Span transition = fields.get(Keys.TRANSITION);
+        var motion = fields.get(Keys.MOTION);
+        double ahead = motion == null ? 0 : motion.aheadMPerS2();
+        double left = motion == null ? 0 : motion.leftMPerS2();
+        Figure temperature = fields.get(Keys.TEMPERATURE);
+        var fluid = fields.get(Keys.FLUID);
+        if (fluid == null || temperature == null) {
+            throw new IllegalStateException("fluid and temperature are required keys");
+        }
+        return new Surroundings(
+                fluid,
+                temperature,
+                value(fields.get(Keys.ALTITUDE), 0),
+                ahead,
+                left,
+                gravity,
+                transition == null ? 2000 : transition.low(),
+                transition == null ? 3000 : transition.high());
+    }
+
+    private static double value(@Nullable Figure figure, double other) {
+        return figure == null ? other : figure.value();
+    }
+
+    private void assume(String id, String element, String text) {
+        assumptions.add(Notice.of(id, element, text, DEFAULT));
+    }
+
+    private Tree.Branch branch(String section) {
+        Tree said = file.get(section);
+        if (said instanceof Tree.Branch branch) {
+            return branch;
+        }
+        if (said != null) {
+            problems.add(
+                    problems.place(said.line(), said.column(), ""),
+                    section,
+                    "",
+                    section + " takes named entries",
+                    "Write one per line below it, each with its name, a colon and its keys");
+        }
+        return new Tree.Branch(List.of(), 0, 0);
+    }
+
+    private @Nullable Engine engine() {
+        if (file.get("engine") == null) {
+            return null;
+        }
+        Fields fields = new Fields(branch("engine"), "engine", Keys.ENGINE_KIND, List.of(), scope, problems);
+        KeyForms.Flow flow = fields.get(Keys.ENGINE_FLOW);
+        if (flow != null && fields.has(Keys.POWER)) {
+            fields.problem(Keys.ENGINE_FLOW, "the engine has both power and flow", "Give one of the two");
+        }
+        if (fields.has(Keys.POWER) && !fields.has(Keys.BSFC)) {
+            fields.problem(
+                    Keys.POWER,
+                    "power alone does not say how much fuel is burnt",
+                    "Add bsfc: petrol 0.45-0.65, E85 0.6-0.85, methanol 1.0-1.2 lb/hp/h");
+        }
+        return new Engine(
+                fields.get(Keys.POWER),
+                fields.get(Keys.BSFC),
+                flow != null && !flow.byMass() ? flow.figure() : null,
+                flow != null && flow.byMass() ? flow.figure() : null,
+                fields.get(Keys.MANIFOLD),
+                fields.get(Keys.ENGINE_SPEED));
+    }
+
+    private List<Point> points() {
+        List<Point> points = new ArrayList<>();
+        List<Fields> read = new ArrayList<>();
+        boolean heights = false;
+        for (Tree.Entry entry : branch("points").entries()) {
+            register(entry);
+            Kind kind = kind(entry, Keys.POINTS, "point");
+            if (kind == null) {
+                continue;
+            }
+            Fields fields =
+                    new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
+            read.add(fields);
+            heights |= fields.has(Keys.HEIGHT);
+            Point point = PointReader.point(entry.key(), kind, fields, problems);
+            if (point != null) {
+                points.add(point);
+            }
+        }
+        for (Fields fields : read) {
+            if (heights && !fields.has(Keys.HEIGHT)) {
+                fields.problem(
+                        Keys.HEIGHT,
+                        "height is missing, and other points have one",
+                        "Give it for all points or for none (none: lift is left out)");
+            }
+        }
+        if (!heights && !read.isEmpty()) {
+            assume("lift", "", "no heights given: lift left out");
+        }
+        return points;
+    }
+
+    private List<Device> devices() {
+        List<Device> devices = new ArrayList<>();
+        for (Tree.Entry entry : branch("devices").entries()) {
+            register(entry);
+            Kind kind = kind(entry, Keys.DEVICES, "device");
+            if (kind == null) {
+                continue;
+            }
+            Fields fields =
+                    new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
+            Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
+            if (device != null) {
+                devices.add(device);
+            }
+        }
+        return devices;
+    }
+
+    /** Gives a name its owner; one namespace for points, devices, runs and named parts. */
+    private void register(Tree.Entry entry) {
+        register(entry, ids, problems);
+    }
+
+    static void register(Tree.Entry entry, Map<String, Tree.Entry> ids, Problems problems) {
+        String id = entry.key();
+        var place = problems.place(entry.line(), entry.column(), id);
+        Tree.Entry before = ids.putIfAbsent(id, entry);
+        if (before != null) {
+            problems.add(
+                    place,
+                    "",
+                    id,
+                    "the name \"" + id + "\" is taken in line " + before.line(),
+                    "Points, devices, runs and named parts need different names");
+        }
+        boolean topLevel = Keys.SECTIONS.contains(id)
+                || Keys.TOP.stream().anyMatch(key -> key.name().equals(id));
+        if (!id.matches(NAME_LETTERS) || topLevel || id.equals("like") || id.equals("none")) {
+            problems.add(
+                    place,
+                    "",
+                    id,
+                    "\"" + id + "\" cannot be a name",
+                    "Names are letters, digits, space, - and /, and not a key of the file itself");
+        }
+    }
+
+    private @Nullable Kind kind(Tree.Entry entry, List<Kind> kinds, String what) {
+        var place = problems.place(entry.line(), entry.column(), entry.key());
+        List<String> words = kinds.stream().map(Kind::word).toList();
+        if (!(entry.value() instanceof Tree.Branch branch) || !(branch.get("kind") instanceof Tree.Text word)) {
+            problems.add(
+                    place,
+                    "kind",
+                    "",
+                    "it is not said what kind of " + what + " this is",
+                    "Write for example {kind: " + words.get(0) + ", ...}; kinds are " + String.join(", ", words));
+            return null;
+        }
+        for (Kind kind : kinds) {
+            if (kind.word().equals(word.text())) {
+                return kind;
+            }
+        }
+        String hint = Words.nearest(word.text(), words)
+                .map(near -> "Did you mean " + near + "?")
+                .orElse("Kinds are " + String.join(", ", words));
+        problems.add(
+                problems.place(word.line(), word.column(), entry.key()),
+                "kind",
+                word.text(),
+                "there is no kind of " + what + " \"" + word.text() + "\"",
+                hint);
+        return null;
+    }
+}

@@ -1,0 +1,131 @@
+package org.linedrop.circuit;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Place;
+import org.linedrop.fact.Words;
+
+/** The values of one element, read key by key; what is wrong goes to the list of problems. */
+final class Fields {
+    private final Tree.Branch tree;
+    private final String path;
+    private final Problems problems;
+    private final Map<Key<?>, Object> values = new IdentityHashMap<>();
+
+    /**
+     * Reads all keys of a kind.
+     *
+     * @param tree   the element
+     * @param path   its name in messages
+     * @param kind   its kind
+     * @param others keys that are read elsewhere, such as {@code kind}
+     */
+    Fields(Tree.Branch tree, String path, Kind kind, List<String> others, Scope scope, Problems problems) {
+        this.tree = tree;
+        this.path = path;
+        this.problems = problems;
+        unknownKeys(kind, others);
+        for (Key<?> key : kind.keys()) {
+            read(key, scope);
+        }
+    }
+
+    private void unknownKeys(Kind kind, List<String> others) {
+        List<String> known = new ArrayList<>(kind.keyNames());
+        known.addAll(others);
+        for (Tree.Entry entry : tree.entries()) {
+            if (!known.contains(entry.key())) {
+                String hint = Words.nearest(entry.key(), known)
+                        .map(near -> "Did you mean " + near + "?")
+                        .orElse("It takes: " + String.join(", ", known));
+                problems.add(
+                        place(entry.line(), entry.column()),
+                        entry.key(),
+                        "",
+                        "a " + kind.word() + " has no key \"" + entry.key() + "\"",
+                        hint);
+            }
+        }
+    }
+
+    private void read(Key<?> key, Scope scope) {
+        Tree said = tree.get(key.name());
+        if (said == null) {
+            if (key.required()) {
+                problems.add(
+                        place(tree.line(), tree.column()),
+                        key.name(),
+                        "",
+                        key.name() + " is missing",
+                        key.hintWhenMissing());
+            }
+            return;
+        }
+        if (!(said instanceof Tree.Text text)) {
+            if (!key.name().equals(Keys.CURVES_MARK.name()) && !key.name().equals(Keys.PARTS_MARK.name())) {
+                problems.add(
+                        place(said.line(), said.column()),
+                        key.name(),
+                        "",
+                        key.name() + " takes one value, not a list or more keys",
+                        "Write for example " + key.name() + ": " + key.example());
+            }
+            return;
+        }
+        try {
+            values.put(key, key.form().read(text.text(), scope));
+        } catch (Key.FormException wrong) {
+            boolean quoted = wrong.message().startsWith("\"");
+            problems.add(
+                    place(text.line(), text.column()),
+                    key.name(),
+                    text.text(),
+                    quoted ? key.name() + " " + wrong.message() : wrong.message(),
+                    wrong.hint());
+        }
+    }
+
+    /** The value of a key, null when it was not given or could not be read. */
+    @SuppressWarnings("unchecked")
+    <V> @Nullable V get(Key<V> key) {
+        return (V) values.get(key);
+    }
+
+    /** The value of a key, or another where it was not given. */
+    <V> V get(Key<V> key, V other) {
+        V value = get(key);
+        return value == null ? other : value;
+    }
+
+    /** Whether the file gives the key, readable or not. */
+    boolean has(Key<?> key) {
+        return tree.get(key.name()) != null;
+    }
+
+    /** Whether all required keys were read. */
+    boolean complete(Kind kind) {
+        return kind.keys().stream().allMatch(key -> !key.required() || values.containsKey(key));
+    }
+
+    Tree.Branch tree() {
+        return tree;
+    }
+
+    Place place(Key<?> key) {
+        Tree said = tree.get(key.name());
+        return said == null ? place(tree.line(), tree.column()) : place(said.line(), said.column());
+    }
+
+    private Place place(int line, int column) {
+        return problems.place(line, column, path);
+    }
+
+    void problem(Key<?> key, String message, String hint) {
+        Tree said = tree.get(key.name());
+        problems.add(place(key), key.name(), said instanceof Tree.Text text ? text.text() : "", message, hint);
+    }
+}

@@ -1,0 +1,34 @@
+package org.linedrop.circuit;
+
+import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Figure;
+
+/**
+ * A filter known by one rated point: drop = clog x rated drop x (flow / rated flow)^exponent.
+ *
+ * @param id              its name
+ * @param position        where it is, or null
+ * @param ratedDropPa     drop at the rated flow, clean
+ * @param ratedFlowM3PerS the rated flow
+ * @param exponent        of the flow, 1 (all element) to 2 (all housing)
+ * @param clog            how many times the clean drop it has now, 1 when clean
+ */
+public record Filter(
+        String id,
+        @Nullable Position position,
+        Figure ratedDropPa,
+        Figure ratedFlowM3PerS,
+        Figure exponent,
+        Figure clog)
+        implements Device {
+
+    @Override
+    public String kind() {
+        return "filter";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+        return visitor.filter(this);
+    }
+}

@@ -1,0 +1,19 @@
+package org.linedrop.circuit;
+
+import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Figure;
+
+/**
+ * A point whose pressure something outside the circuit keeps; taken as a still vessel, so that static and total
+ * pressure are one.
+ *
+ * @param id         its name
+ * @param position   where it is, or null when heights are left out
+ * @param pressurePa the gauge pressure kept
+ */
+public record Held(String id, @Nullable Position position, Figure pressurePa) implements Point {
+    @Override
+    public Double gaugeBoreM() {
+        return Double.POSITIVE_INFINITY;
+    }
+}

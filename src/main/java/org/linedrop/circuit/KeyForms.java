@@ -1,0 +1,169 @@
+package org.linedrop.circuit;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.linedrop.catalogue.CatalogueException;
+import org.linedrop.circuit.form.Forms;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Words;
+import org.linedrop.fluid.Fluid;
+import org.linedrop.fluid.Fluids;
+import org.linedrop.fluid.UnknownFluidException;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Quantity;
+import org.linedrop.units.Unit;
+import org.linedrop.units.UnitException;
+import org.linedrop.units.Units;
+
+/** The value forms that keys are made of. */
+final class KeyForms {
+    private static final String REALLY = " really";
+
+    private KeyForms() {}
+
+    /** A figure of one dimension, with the span that is believed without a second word. */
+    static Key.Form<Figure> number(Dimension dimension, String unit, double least, double most, String doubt) {
+        return new NumberForm(dimension, unit, least, most, doubt);
+    }
+
+    /** A flow by volume or mass. */
+    record Flow(Figure figure, boolean byMass) {}
+
+    static Key.Form<Flow> flow() {
+        return of("216 L/h", (text, scope) -> {
+            String plain = without(REALLY, text);
+            boolean byMass = isMass(plain);
+            Figure figure = byMass
+                    ? Forms.figure(plain, Dimension.MASS_FLOW)
+                    : Forms.figure(plain, Dimension.VOLUME_FLOW, Dimension.MASS_FLOW);
+            if (!(figure.value() >= 0)) {
+                throw new Key.FormException(
+                        "\"" + text + "\" is below zero", "A flow is 0 or more: turn the run round");
+            }
+            return new Flow(figure, byMass);
+        });
+    }
+
+    static boolean isMass(String text) {
+        try {
+            Forms.figure(text, Dimension.VOLUME_FLOW);
+            return false;
+        } catch (UnitException noVolume) {
+            try {
+                Forms.figure(text, Dimension.MASS_FLOW);
+                return true;
+            } catch (UnitException noMass) {
+                return false;
+            }
+        }
+    }
+
+    /** Numbers with one unit at the end. */
+    static Key.Form<List<Quantity>> list(String example, Dimension... dimensions) {
+        return of(example, (text, scope) -> Units.readList(text, dimensions));
+    }
+
+    /** A quantity of one of several dimensions, without provenance. */
+    static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
+        return of(example, (text, scope) -> Units.read(text, dimensions));
+    }
+
+    /** Any text that is not empty. */
+    static Key.Form<String> words(String example) {
+        return of(example, (text, scope) -> {
+            if (text.isBlank()) {
+                throw new Key.FormException("it is empty", "Write for example " + example);
+            }
+            return text.strip();
+        });
+    }
+
+    /** One of a few words. */
+    static <V> Key.Form<V> choice(List<V> values, Function<V, String> word) {
+        List<String> known = values.stream().map(word).toList();
+        return of(known.get(0), (text, scope) -> {
+            int index = known.indexOf(text.strip());
+            if (index < 0) {
+                String near = Words.nearest(text, known)
+                        .map(best -> "Did you mean " + best + "?")
+                        .orElse("Write one of: " + String.join(", ", known));
+                throw new Key.FormException("\"" + text + "\" is not known here", near);
+            }
+            return values.get(index);
+        });
+    }
+
+    /** The name of a fluid. */
+    static Key.Form<Fluid> fluid() {
+        return of("E85 summer", (text, scope) -> {
+            try {
+                return Fluids.find(text);
+            } catch (UnknownFluidException unknown) {
+                throw new Key.FormException(
+                        unknown.getMessage(),
+                        unknown.suggestions().isEmpty()
+                                ? "Try: linedrop catalogue fluids"
+                                : "Did you mean " + String.join(", ", unknown.suggestions()) + "?");
+            }
+        });
+    }
+
+    /** A form that a static reader of another layer reads. */
+    static <V> Key.Form<V> of(String example, Reader<V> reader) {
+        return new ReaderForm<>(example, reader);
+    }
+
+    /** Reads one text. */
+    interface Reader<V> {
+        V read(String text, Scope scope) throws Key.FormException;
+    }
+
+    private record ReaderForm<V>(String example, Reader<V> reader) implements Key.Form<V> {
+        @Override
+        public V read(String text, Scope scope) throws Key.FormException {
+            try {
+                return reader.read(text, scope);
+            } catch (UnitException wrong) {
+                throw new Key.FormException(wrong.message(), wrong.hint());
+            } catch (CatalogueException wrong) {
+                throw new Key.FormException(wrong.message(), wrong.hint());
+            }
+        }
+    }
+
+    private record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
+            implements Key.Form<Figure> {
+        @Override
+        public Figure read(String text, Scope scope) throws Key.FormException {
+            boolean really = text.endsWith(REALLY);
+            Figure figure;
+            try {
+                figure = Forms.figure(without(REALLY, text), dimension);
+            } catch (UnitException wrong) {
+                throw new Key.FormException(wrong.message(), wrong.hint());
+            }
+            Unit shown = Units.unit(unit);
+            if (!(figure.value() >= least)) {
+                throw new Key.FormException(
+                        String.format(Locale.ROOT, "\"%s\" is too low: at least %s", text, Units.write(least, shown)),
+                        doubt);
+            }
+            if (!(figure.value() <= most) && !really) {
+                throw new Key.FormException(
+                        String.format(Locale.ROOT, "\"%s\" is more than %s", text, Units.write(most, shown)),
+                        doubt + ". If it is so, write " + text + REALLY);
+            }
+            return figure;
+        }
+
+        @Override
+        public String example() {
+            return Units.write(Math.max(least, 0), Units.unit(unit));
+        }
+    }
+
+    private static String without(String ending, String text) {
+        return text.endsWith(ending) ? text.substring(0, text.length() - ending.length()) : text;
+    }
+}

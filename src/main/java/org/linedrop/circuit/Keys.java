@@ -1,0 +1,272 @@
+package org.linedrop.circuit;
+
+import static org.linedrop.circuit.Key.optional;
+import static org.linedrop.circuit.Key.required;
+import static org.linedrop.circuit.KeyForms.number;
+import static org.linedrop.circuit.KeyForms.of;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.circuit.form.AdapterChoice;
+import org.linedrop.circuit.form.Bends;
+import org.linedrop.circuit.form.Ends;
+import org.linedrop.circuit.form.Factor;
+import org.linedrop.circuit.form.Motion;
+import org.linedrop.circuit.form.RatedPoint;
+import org.linedrop.circuit.form.SizeChoice;
+import org.linedrop.circuit.form.Span;
+import org.linedrop.circuit.form.TubeChoice;
+import org.linedrop.fact.Figure;
+import org.linedrop.fluid.Fluid;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Quantity;
+
+/** The key table: every kind of element with its keys. Nothing else names a key. */
+public final class Keys {
+    private static final double NONE = Double.NEGATIVE_INFINITY;
+
+    static final Key<String> NAME =
+            optional("name", KeyForms.words("old hard line"), "a name for the part that survives editing");
+    static final Key<Figure> TEMPERATURE_OF_PART = optional(
+            "temperature",
+            number(Dimension.TEMPERATURE, "C", 173.15, 573.15, "Is that C or F?"),
+            "its own temperature; the nearest of part, run and circuit wins");
+    static final Key<Figure> HEIGHT = optional(
+            "height",
+            number(Dimension.LENGTH, "m", NONE, 10, "Heights are from one datum in the vehicle"),
+            "height over the datum, for all points or for none");
+    static final Key<Figure> AHEAD = optional(
+            "ahead",
+            number(Dimension.LENGTH, "m", NONE, 30, "Distances are from one datum in the vehicle"),
+            "distance ahead of the datum, 0 when not given");
+    static final Key<Figure> LEFT = optional(
+            "left",
+            number(Dimension.LENGTH, "m", NONE, 10, "Distances are from one datum in the vehicle"),
+            "distance to the left of the datum, 0 when not given");
+    static final Key<String> GAUGE_BORE = optional(
+            "bore",
+            KeyForms.words("14 mm"),
+            "bore in which a gauge sits, or vessel where the fluid stands still; the run end's when not given");
+
+    // surroundings
+    static final Key<String> FORM = required(
+            "linedrop",
+            KeyForms.choice(List.of("1"), word -> word),
+            "form of the file",
+            "Write \"linedrop: 1\" as the first line");
+    static final Key<String> TITLE = optional("title", KeyForms.words("Hill-climb V8"), "what the circuit is");
+    static final Key<Service> SERVICE = optional(
+            "service",
+            KeyForms.choice(List.of(Service.values()), Service::word),
+            "what kind of circuit; picks the usual limits");
+    static final Key<Fluid> FLUID = required(
+            "fluid", KeyForms.fluid(), "what flows", "Write for example: fluid: E85 summer, fluid: engine oil 15W-50");
+    static final Key<Figure> TEMPERATURE = required(
+            "temperature",
+            number(Dimension.TEMPERATURE, "C", 173.15, 573.15, "Is that C or F?"),
+            "of the fluid; decides the answer, so it has no default",
+            "Fuel: 20 C spring, 40-50 C after a hot stop; oil: 110 C hot, 0 C start. It decides the answer, so there"
+                    + " is no default");
+    static final Key<String> THIS_CASE =
+            optional("this case", KeyForms.words("full load"), "name of the file as written");
+    static final Key<Figure> ALTITUDE = optional(
+            "altitude",
+            number(Dimension.LENGTH, "m", -500, 6000, "Altitude is over the sea"),
+            "over the sea, 0 when not given");
+    static final Key<Figure> GRAVITY = optional(
+            "gravity",
+            number(Dimension.ACCELERATION, "m/s2", 1, 11, "Textbooks use 9.8 to 9.81 m/s2"),
+            "where a source has its own; 9.80665 m/s2 when not given");
+    static final Key<Motion> MOTION =
+            optional("motion", of("launch 0.9 g", (text, scope) -> Motion.read(text)), "what the vehicle does");
+    static final Key<String> GRADE = optional("grade", KeyForms.words("20 %"), "slope of the road, uphill positive");
+    static final Key<Span> TRANSITION = optional(
+            "transition",
+            of("2000 to 3000", (text, scope) -> Span.read(text, Dimension.RATIO)),
+            "Reynolds numbers between which laminar flow turns turbulent; 2000 to 3000 when not given");
+
+    // engine
+    static final Key<Figure> POWER =
+            optional("power", number(Dimension.POWER, "kW", 0, 3e6, "Is that kW or W?"), "brake power of the engine");
+    static final Key<Figure> BSFC = optional(
+            "bsfc",
+            number(Dimension.FUEL_PER_POWER, "lb/hp/h", 2e-8, 6e-7, "Petrol 0.45-0.65, E85 0.6-0.85, methanol 1.0-1.2"),
+            "fuel mass per brake work");
+    static final Key<KeyForms.Flow> ENGINE_FLOW = optional("flow", KeyForms.flow(), "what the engine burns");
+    static final Key<Figure> MANIFOLD = optional(
+            "manifold",
+            number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 500_000, "Manifold pressure is gauge"),
+            "gauge pressure in the manifold");
+    static final Key<Figure> ENGINE_SPEED =
+            optional("speed", number(Dimension.ROTATION, "rpm", 0, 500, "Crankshaft speed in rpm"), "crankshaft speed");
+
+    // points
+    static final Key<Figure> DEPTH = optional(
+            "depth", number(Dimension.LENGTH, "m", 0, 3, "Is that mm?"), "height of the surface over the outlet");
+    static final Key<Figure> RETURN_HEIGHT = optional(
+            "return height",
+            number(Dimension.LENGTH, "m", NONE, 10, "Heights are from one datum in the vehicle"),
+            "height of the return port; the outlet's when not given");
+    static final Key<Figure> CAP = optional(
+            "cap",
+            number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 500_000, "A cap holds 90 to 140 kPa"),
+            "pressure over the surface where the tank is closed; 0 (vented) when not given");
+    static final Key<String> TAKES = required(
+            "takes",
+            KeyForms.words("100 % of engine"),
+            "what the draw takes",
+            "Write for example: takes: 113 L/h, takes: 50 % of engine");
+    static final Key<Figure> HELD_PRESSURE = required(
+            "pressure",
+            number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 50e6, "Pressures are gauge"),
+            "the pressure that something outside the circuit keeps",
+            "Write for example: pressure: 400 kPa");
+
+    // devices
+    static final Key<String> CURVES_MARK = optional(
+            "curves",
+            KeyForms.words("a list of {at: 13.5 V, pressure: 0 200 400 kPa, flow: 420 362 300 L/h}"),
+            "its tables: each has at, pressure and flow");
+    static final Key<Quantity> AT = required(
+            "at",
+            KeyForms.quantity("13.5 V", Dimension.VOLTAGE, Dimension.ROTATION),
+            "volts at the pump or speed",
+            "Write for example: at: 13.5 V");
+    static final Key<List<Quantity>> CURVE_PRESSURE = required(
+            "pressure",
+            KeyForms.list("0 200 400 kPa", Dimension.PRESSURE_DIFFERENCE),
+            "pressure rise of each row, rising",
+            "Write for example: pressure: 0 200 400 kPa");
+    static final Key<List<Quantity>> CURVE_FLOW = required(
+            "flow",
+            KeyForms.list("420 362 300 L/h", Dimension.VOLUME_FLOW),
+            "flow of each row, falling",
+            "Write for example: flow: 420 362 300 L/h");
+    static final Key<Quantity> RUNS_AT = required(
+            "runs at",
+            KeyForms.quantity("13.5 V", Dimension.VOLTAGE, Dimension.ROTATION),
+            "volts AT the pump (not at the battery), or speed",
+            "Write for example: runs at: 13.5 V, measured at the pump under load");
+    static final Key<String> GIVES = optional(
+            "gives", KeyForms.words("255 L/h at 276 kPa"), "one catalogue point, used only as at least this much");
+    static final Key<RatedPoint> DROP = required(
+            "drop",
+            of("6 kPa at 300 L/h", (text, scope) -> RatedPoint.read(text)),
+            "drop at a rated flow, clean",
+            "Write for example: drop: 6 kPa at 300 L/h");
+    static final Key<Figure> EXPONENT = optional(
+            "exponent",
+            number(Dimension.RATIO, "x", 1, 2, "1 is all element, 2 all housing"),
+            "exponent of the flow, 1 to 2");
+    static final Key<Factor> CLOG = optional(
+            "clog", of("5 x", (text, scope) -> Factor.read(text)), "how many times the clean drop; 1 when clean");
+
+    // runs
+    static final Key<String> FROM =
+            required("from", KeyForms.words("tank"), "where the run starts", "Write for example: from: tank");
+    static final Key<String> TO =
+            required("to", KeyForms.words("rail"), "where the run ends", "Write for example: to: rail");
+    static final Key<String> PARTS_MARK =
+            optional("parts", KeyForms.words("a list, or none"), "its parts in flow order");
+    static final Key<SizeChoice> HOSES = optional(
+            "hoses",
+            of("-10", (text, scope) -> SizeChoice.read(text)),
+            "in a case: changes all hoses of the run with their ends");
+
+    // parts
+    static final Key<SizeChoice> HOSE = required(
+            "hose",
+            of("race PTFE -6", (text, scope) -> SizeChoice.read(text)),
+            "family and size of the hose",
+            "Write for example: hose: race PTFE -6");
+    static final Key<Figure> LENGTH = required(
+            "length",
+            number(Dimension.LENGTH, "m", 1e-3, 30, "Hose or tube in a vehicle? If you mean mm, write mm"),
+            "overall length, seat to seat",
+            "Write for example: length: 0.60 m");
+    static final Key<Ends> ENDS = required(
+            "ends",
+            of("straight to 90", (text, scope) -> Ends.read(text)),
+            "its two ends in flow order",
+            "a hose needs its ends: write \"ends: straight to 90\", or \"none\" for a bare measured piece");
+    static final Key<String> ENDS_KIND = optional(
+            "ends kind",
+            KeyForms.choice(List.of("reusable", "crimped", "push-on"), word -> word),
+            "how the ends are held; reusable when not given");
+    static final Key<Bends> BENDS = optional(
+            "bends", of("2 x 90 at 150 mm", (text, scope) -> Bends.read(text)), "its bends; straight when not given");
+    static final Key<Figure> BORE = optional(
+            "bore",
+            number(Dimension.LENGTH, "mm", 5e-4, 0.1, "Is that mm?"),
+            "measured bore of the hose, in place of the catalogue's");
+    static final Key<Figure> END_BORE = optional(
+            "end bore",
+            number(Dimension.LENGTH, "mm", 5e-4, 0.1, "Is that mm?"),
+            "measured bore of its ends' nipples, in place of the catalogue's");
+    static final Key<TubeChoice> TUBE = required(
+            "tube",
+            of("aluminium 1/2 in x 0.035 in", (text, scope) -> TubeChoice.read(text)),
+            "material, outside diameter and wall",
+            "Write for example: tube: aluminium 1/2 in x 0.035 in");
+    static final Key<AdapterChoice> ADAPTER = required(
+            "adapter",
+            of("-6 to -5", (text, scope) -> AdapterChoice.read(text)),
+            "its two connections in flow order",
+            "Write for example: adapter: -6 to -5");
+    static final Key<SizeChoice> BULKHEAD = required(
+            "bulkhead",
+            of("-6", (text, scope) -> SizeChoice.read(text)),
+            "its size",
+            "Write for example: bulkhead: -6");
+    static final Key<String> THROUGH = required(
+            "through",
+            KeyForms.words("filter"),
+            "the in-line device that sits here",
+            "Write for example: through: filter");
+
+    static final Kind ENGINE_KIND =
+            new Kind("engine", "what the engine asks", List.of(POWER, BSFC, ENGINE_FLOW, MANIFOLD, ENGINE_SPEED));
+    static final Kind CURVE = new Kind("curve", "one table of a pump", List.of(AT, CURVE_PRESSURE, CURVE_FLOW));
+    static final Kind RUN =
+            new Kind("run", "a line from point to point", List.of(FROM, TO, PARTS_MARK, TEMPERATURE_OF_PART, HOSES));
+
+    private static final List<Key<?>> PLACE = List.of(HEIGHT, AHEAD, LEFT);
+
+    /** Kinds of point, by the word of {@code kind:}. */
+    public static final List<Kind> POINTS = List.of(
+            new Kind("tank", "a vessel with a free surface", with(PLACE, DEPTH, RETURN_HEIGHT, CAP)),
+            new Kind("draw", "something that takes fluid", with(PLACE, TAKES, GAUGE_BORE)),
+            new Kind("joint", "where runs meet", with(PLACE, GAUGE_BORE)),
+            new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE)));
+
+    /** Kinds of device, by the word of {@code kind:}. */
+    public static final List<Kind> DEVICES = List.of(
+            new Kind("pump", "a pump known by its tables", with(PLACE, CURVES_MARK, RUNS_AT, GIVES)),
+            new Kind("filter", "a filter known by a rated point", with(PLACE, DROP, EXPONENT, CLOG)));
+
+    /** Kinds of part, by the key that names what it is. */
+    public static final List<Kind> PARTS = List.of(
+            new Kind(
+                    "hose",
+                    "a made-up hose",
+                    List.of(HOSE, LENGTH, ENDS, ENDS_KIND, BENDS, BORE, END_BORE, TEMPERATURE_OF_PART, NAME)),
+            new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, TEMPERATURE_OF_PART, NAME)),
+            new Kind("adapter", "an adapter", List.of(ADAPTER, TEMPERATURE_OF_PART, NAME)),
+            new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),
+            new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)));
+
+    /** Keys of the whole file that hold one value. */
+    public static final List<Key<?>> TOP =
+            List.of(FORM, TITLE, SERVICE, FLUID, TEMPERATURE, THIS_CASE, ALTITUDE, GRAVITY, MOTION, GRADE, TRANSITION);
+
+    /** Keys of the whole file that hold more than one value, in the order in which they are written. */
+    public static final List<String> SECTIONS = List.of("engine", "points", "devices", "runs", "limits", "cases");
+
+    private Keys() {}
+
+    private static List<Key<?>> with(List<Key<?>> first, Key<?>... more) {
+        List<Key<?>> all = new ArrayList<>(first);
+        all.addAll(List.of(more));
+        return all;
+    }
+}

@@ -1,0 +1,28 @@
+package org.linedrop.circuit;
+
+import java.io.Serializable;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Figure;
+
+/**
+ * A line from point to point.
+ *
+ * @param id           its name
+ * @param from         where it starts
+ * @param to           where it ends; flow in this sense counts positive
+ * @param parts        its parts in flow order; may be empty
+ * @param temperatureK its temperature, or null for the circuit's
+ */
+public record Run(
+        String id,
+        Port from,
+        Port to,
+        List<Part> parts,
+        @Nullable Figure temperatureK) implements Serializable {
+
+    /** Copies the parts. */
+    public Run {
+        parts = List.copyOf(parts);
+    }
+}

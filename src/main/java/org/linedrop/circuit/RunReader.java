@@ -1,0 +1,245 @@
+package org.linedrop.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.Catalogue;
+import org.linedrop.catalogue.CatalogueException;
+import org.linedrop.catalogue.EndSize;
+import org.linedrop.catalogue.HoseSize;
+import org.linedrop.circuit.form.AdapterChoice;
+import org.linedrop.circuit.form.Bends;
+import org.linedrop.circuit.form.EndChoice;
+import org.linedrop.circuit.form.Ends;
+import org.linedrop.circuit.form.SizeChoice;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.circuit.form.TubeChoice;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+
+/** Reads runs and their parts. */
+final class RunReader {
+    /** Centre-line radius of a tube bend over its outside diameter, where none is given. */
+    private static final double TUBE_BEND_RATIO = 3;
+
+    private final Scope scope;
+    private final Problems problems;
+    private final Map<String, Tree.Entry> ids;
+    private final List<Notice> assumptions;
+
+    RunReader(Scope scope, Problems problems, Map<String, Tree.Entry> ids, List<Notice> assumptions) {
+        this.scope = scope;
+        this.problems = problems;
+        this.ids = ids;
+        this.assumptions = assumptions;
+    }
+
+    List<Run> runs(Tree.Branch section) {
+        List<Run> runs = new ArrayList<>();
+        for (Tree.Entry entry : section.entries()) {
+            CircuitReader.register(entry, ids, problems);
+            if (!(entry.value() instanceof Tree.Branch branch)) {
+                problems.add(
+                        problems.place(entry.line(), entry.column(), entry.key()),
+                        "",
+                        "",
+                        "a run has keys from, to and parts",
+                        "Write from: tank, to: rail, parts: and the parts below it");
+                continue;
+            }
+            Fields fields = new Fields(branch, entry.key(), Keys.RUN, List.of(), scope, problems);
+            String from = fields.get(Keys.FROM);
+            String to = fields.get(Keys.TO);
+            List<Part> parts = parts(entry.key(), branch);
+            if (from != null && to != null) {
+                runs.add(new Run(
+                        entry.key(),
+                        port(from, Tank.OUTLET),
+                        port(to, Tank.RETURN),
+                        parts,
+                        fields.get(Keys.TEMPERATURE_OF_PART)));
+            }
+        }
+        return runs;
+    }
+
+    private Port port(String text, String tankPort) {
+        int dot = text.indexOf('.');
+        if (dot >= 0) {
+            return new Port(text.substring(0, dot), text.substring(dot + 1));
+        }
+        Tree.Entry owner = ids.get(text);
+        boolean tank = owner != null
+                && owner.value() instanceof Tree.Branch branch
+                && branch.get("kind") instanceof Tree.Text kind
+                && kind.text().equals("tank");
+        return new Port(text, tank ? tankPort : "");
+    }
+
+    private List<Part> parts(String run, Tree.Branch branch) {
+        Tree said = branch.get(Keys.PARTS_MARK.name());
+        List<Part> parts = new ArrayList<>();
+        if (said == null || said instanceof Tree.Text text && text.text().equals("none")) {
+            return parts;
+        }
+        if (!(said instanceof Tree.Items items)) {
+            problems.add(
+                    problems.place(said.line(), said.column(), run),
+                    Keys.PARTS_MARK.name(),
+                    "",
+                    "parts takes a list",
+                    "Write each part on a line of its own, with - before it");
+            return parts;
+        }
+        for (int i = 0; i < items.items().size(); i++) {
+            Tree item = items.items().get(i);
+            String number = run + " " + (i + 1);
+            if (item instanceof Tree.Branch keys) {
+                if (keys.get(Keys.NAME.name()) instanceof Tree.Text name) {
+                    CircuitReader.register(
+                            new Tree.Entry(name.text(), name.line(), name.column(), keys), ids, problems);
+                }
+                Part part = part(number, keys);
+                if (part != null) {
+                    parts.add(part);
+                }
+            } else if (!(item instanceof Tree.Text text && text.text().equals("none"))) {
+                problems.add(
+                        problems.place(item.line(), item.column(), number),
+                        "",
+                        item instanceof Tree.Text text ? text.text() : "",
+                        "a part has keys",
+                        "Write for example - {hose: race PTFE -6, length: 0.60 m, ends: straight to 90}");
+            }
+        }
+        return parts;
+    }
+
+    private @Nullable Part part(String number, Tree.Branch keys) {
+        for (Kind kind : Keys.PARTS) {
+            if (keys.get(kind.word()) != null) {
+                Fields fields = new Fields(keys, number, kind, List.of(), scope, problems);
+                String id = fields.get(Keys.NAME, number);
+                try {
+                    return switch (kind.word()) {
+                        case "hose" -> hose(id, fields);
+                        case "tube" -> tube(id, fields);
+                        case "adapter" -> adapter(id, fields);
+                        case "bulkhead" -> bulkhead(id, fields);
+                        case "through" -> through(number, fields);
+                        default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
+                    };
+                } catch (CatalogueException wrong) {
+                    fields.problem(kind.keys().get(0), wrong.message(), wrong.hint());
+                    return null;
+                }
+            }
+        }
+        List<String> words = Keys.PARTS.stream().map(Kind::word).toList();
+        problems.add(
+                problems.place(keys.line(), keys.column(), number),
+                "",
+                "",
+                "it is not said what this part is",
+                "A part has one of the keys " + String.join(", ", words));
+        return null;
+    }
+
+    private @Nullable Part hose(String id, Fields fields) {
+        SizeChoice choice = fields.get(Keys.HOSE);
+        Ends ends = fields.get(Keys.ENDS);
+        Figure length = fields.get(Keys.LENGTH);
+        if (choice == null) {
+            return null;
+        }
+        HoseSize size = scope.catalogue().hose(choice.write());
+        if (ends == null || length == null) {
+            return null;
+        }
+        Figure bore = fields.get(Keys.BORE);
+        if (bore != null) {
+            size = size.withBore(bore);
+        }
+        return new Hose(
+                id,
+                size,
+                length,
+                end(size, ends.from(), fields),
+                end(size, ends.to(), fields),
+                route(fields.get(Keys.BENDS), size.minBendRadiusM(), id),
+                fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private @Nullable EndSize end(HoseSize hose, EndChoice choice, Fields fields) {
+        if (choice.kind().equals("none")) {
+            return null;
+        }
+        Catalogue catalogue = scope.catalogue();
+        String build = fields.get(Keys.ENDS_KIND, "");
+        EndSize end = catalogue.end(hose, choice.kind(), choice.angleDeg(), build, choice.detail());
+        Figure bore = fields.get(Keys.END_BORE);
+        return bore == null ? end : end.withNippleBore(bore);
+    }
+
+    private @Nullable Route route(@Nullable Bends bends, @Nullable Figure least, String id) {
+        if (bends == null) {
+            return null;
+        }
+        double radius = bends.radiusM();
+        if (Double.isNaN(radius)) {
+            if (least == null) {
+                return null;
+            }
+            radius = least.value();
+            assumptions.add(Notice.of(
+                    "bend-radius", id, "bend radius not given: taken as the least the hose allows", least.source()));
+        }
+        return new Route(bends.count(), Math.toRadians(bends.angleDeg()), radius);
+    }
+
+    private @Nullable Part tube(String id, Fields fields) {
+        TubeChoice choice = fields.get(Keys.TUBE);
+        Figure length = fields.get(Keys.LENGTH);
+        if (choice == null || length == null) {
+            return null;
+        }
+        var size = scope.catalogue().tube(choice.material(), choice.outsideDiameterM(), choice.wallM());
+        Bends bends = fields.get(Keys.BENDS);
+        Route route = null;
+        if (bends != null) {
+            double radius = bends.radiusM();
+            if (Double.isNaN(radius)) {
+                radius = TUBE_BEND_RATIO * choice.outsideDiameterM();
+                assumptions.add(Notice.of(
+                        "bend-radius",
+                        id,
+                        "tube bends taken at a radius of 3 times the outside diameter",
+                        Source.of("common practice of tube benders", Status.COMMON_PRACTICE)));
+            }
+            route = new Route(bends.count(), Math.toRadians(bends.angleDeg()), radius);
+        }
+        return new Tube(id, size, length, route, fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private @Nullable Part adapter(String id, Fields fields) {
+        AdapterChoice choice = fields.get(Keys.ADAPTER);
+        return choice == null
+                ? null
+                : new Adapter(id, scope.catalogue().adapter(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private @Nullable Part bulkhead(String id, Fields fields) {
+        SizeChoice choice = fields.get(Keys.BULKHEAD);
+        return choice == null
+                ? null
+                : new Adapter(id, scope.catalogue().bulkhead(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private static @Nullable Part through(String number, Fields fields) {
+        String device = fields.get(Keys.THROUGH);
+        return device == null ? null : new Through(number, device, fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+}

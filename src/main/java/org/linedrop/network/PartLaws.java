@@ -1,0 +1,199 @@
+package org.linedrop.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.EndSize;
+import org.linedrop.circuit.Adapter;
+import org.linedrop.circuit.Device;
+import org.linedrop.circuit.Filter;
+import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Route;
+import org.linedrop.circuit.Through;
+import org.linedrop.circuit.Tube;
+import org.linedrop.fact.Figure;
+
+/** Turns one part into its rows with their law terms, in flow order. */
+final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece> {
+    private final Bores bores;
+    private final Stream stream;
+    private final List<Device> devices;
+    private final PlumbingLaws laws;
+
+    PartLaws(Bores bores, Stream stream, List<Device> devices) {
+        this.bores = bores;
+        this.stream = stream;
+        this.devices = devices;
+        this.laws = new PlumbingLaws(stream);
+    }
+
+    @Override
+    public List<Piece> hose(Hose part) {
+        String size = part.size().sizeText();
+        List<Piece> pieces = new ArrayList<>();
+        double bore = bores.of(part.size().boreM());
+        Piece length = new Piece("hose", named(part, "hose") + metres(part.lengthM()), part.id(), size, stream)
+                .bore(part.size().boreM(), bore);
+        length.lengthM = part.lengthM().value();
+        double roughness = part.size().roughnessM().value();
+        length.friction.add(laws.friction(bore, length.lengthM - bent(part.bends(), length.lengthM), roughness));
+        bends(part.bends(), length, bore, roughness);
+        if (part.fromEnd() != null) {
+            pieces.add(end(part.fromEnd(), part, bore, false));
+        }
+        pieces.add(length);
+        if (part.toEnd() != null) {
+            pieces.add(end(part.toEnd(), part, bore, true));
+        }
+        return pieces;
+    }
+
+    private static double bent(@Nullable Route bends, double lengthM) {
+        return bends == null ? 0 : Math.min(lengthM, bends.count() * bends.angleRad() * bends.radiusM());
+    }
+
+    private void bends(@Nullable Route bends, Piece length, double boreM, double roughnessM) {
+        if (bends != null) {
+            double radius = Math.max(bends.radiusM(), boreM); // a centre line tighter than its bore is no bend
+            length.friction.add(laws.curved(boreM, bent(bends, length.lengthM), radius, roughnessM));
+        }
+    }
+
+    private Piece end(EndSize end, Hose hose, double hoseBoreM, boolean hoseFirst) {
+        double nipple = bores.of(end.nippleBoreM());
+        double through = bores.of(end.throughBoreM());
+        Piece piece =
+                new Piece("end", end.text(), hose.id(), hose.size().sizeText(), stream).bore(end.nippleBoreM(), nipple);
+        piece.inBoreM = hoseFirst ? hoseBoreM : through;
+        piece.outBoreM = hoseFirst ? through : hoseBoreM;
+        piece.local.addAll(laws.end(end, hoseBoreM, nipple, through, hoseFirst));
+        return piece;
+    }
+
+    @Override
+    public List<Piece> tube(Tube part) {
+        double bore = bores.of(part.size().boreM());
+        String size = tubeSize(part);
+        Piece length = new Piece("tube", named(part, "tube") + metres(part.lengthM()), part.id(), size, stream)
+                .bore(part.size().boreM(), bore);
+        length.lengthM = part.lengthM().value();
+        double roughness = part.size().roughnessM().value();
+        length.friction.add(laws.friction(bore, length.lengthM, roughness));
+        List<Piece> pieces = new ArrayList<>(List.of(length));
+        Route bends = part.bends();
+        if (bends != null) {
+            String name = "its bends " + bends.count() + " x " + Math.round(Math.toDegrees(bends.angleRad()));
+            Piece bent = new Piece("bends", name, part.id(), size, stream)
+                    .bore(part.size().boreM(), bore);
+            bent.local.addAll(laws.tubeBends(bends, bore));
+            pieces.add(bent);
+        }
+        return pieces;
+    }
+
+    @Override
+    public List<Piece> adapter(Adapter part) {
+        double from = bores.of(part.size().fromBoreM());
+        double to = bores.of(part.size().toBoreM());
+        boolean narrowFirst = from <= to;
+        Piece piece = new Piece(
+                        part.size().kind(),
+                        named(part, part.size().kind()),
+                        part.id(),
+                        part.size().text(),
+                        stream)
+                .bore(narrowFirst ? part.size().fromBoreM() : part.size().toBoreM(), Math.min(from, to));
+        piece.inBoreM = from;
+        piece.outBoreM = to;
+        piece.local.addAll(laws.adapter(part.size(), from, to));
+        return List.of(piece);
+    }
+
+    @Override
+    public List<Piece> through(Through part) {
+        for (Device device : devices) {
+            if (device.id().equals(part.device())) {
+                return List.of(device.accept(this));
+            }
+        }
+        throw new IllegalStateException(
+                "a built circuit names no missing device, but " + part.id() + " names " + part.device());
+    }
+
+    @Override
+    public Piece pump(Pump device) {
+        Piece piece = device(device);
+        List<Double> flows = device.table().flowM3PerS();
+        List<Double> rises = device.table().risePa();
+        int rows = flows.size();
+        double[] flow = new double[rows];
+        double[] head = new double[rows];
+        for (int i = 0; i < rows; i++) {
+            flow[i] = flows.get(rows - 1 - i);
+            head[i] = rises.get(rows - 1 - i) / stream.densityKgPerM3();
+        }
+        piece.local.add(
+                PrescribedPump.table(flow, head, PrescribedPump.Between.MONOTONE_CUBIC, stream.densityKgPerM3(), 1));
+        return piece;
+    }
+
+    @Override
+    public Piece filter(Filter device) {
+        Piece piece = device(device);
+        double ratedKgPerS = device.ratedFlowM3PerS().value() * stream.densityKgPerM3();
+        double exponent = device.exponent().value();
+        piece.local.add(Prescribed.pressurePower(
+                device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent), exponent));
+        return piece;
+    }
+
+    private Piece device(Device device) {
+        Piece piece = new Piece(device.kind(), device.id(), device.id(), "", stream);
+        piece.device = device.id();
+        return piece;
+    }
+
+    private static String named(Part part, String kind) {
+        return isNumbered(part.id()) ? kind : part.id();
+    }
+
+    /** Whether an id is run and number rather than a name of its own. */
+    private static boolean isNumbered(String id) {
+        return id.matches(".* \\d+");
+    }
+
+    /** Outside diameter and wall in the fractions of an inch the trade uses, or in millimetres where it does not. */
+    private static String tubeSize(Tube part) {
+        double sixteenths = part.size().outsideDiameterM() / 0.0254 * 16;
+        double wallInch = part.size().wallM() / 0.0254;
+        if (Math.abs(sixteenths - Math.rint(sixteenths)) > 1e-6) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s x %s mm",
+                    plain(part.size().outsideDiameterM() * 1000),
+                    plain(part.size().wallM() * 1000));
+        }
+        long above = Math.round(sixteenths);
+        long below = 16;
+        while (above % 2 == 0 && below > 1) {
+            above /= 2;
+            below /= 2;
+        }
+        String whole =
+                above >= below && below > 1 ? above / below + "-" + above % below + "/" + below : above + "/" + below;
+        return (below == 1 ? Long.toString(above) : whole) + " x " + plain(wallInch);
+    }
+
+    private static String plain(double value) {
+        return new java.math.BigDecimal(value, new java.math.MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static String metres(Figure length) {
+        return String.format(Locale.ROOT, " %.2f m", length.value());
+    }
+}

@@ -1,0 +1,60 @@
+package org.linedrop.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+
+/** One row in the making: what it is, the bores on either side, and the terms collected so far. */
+final class Piece {
+    static final Figure NO_BORE = Figure.exact(0, Source.of("no bore known", Status.GIVEN));
+
+    final String kind;
+    final String name;
+    final String part;
+    final String size;
+    final Stream stream;
+    Figure boreM = NO_BORE;
+    double usedBoreM = Double.NaN;
+    double inBoreM = Double.NaN;
+    double outBoreM = Double.NaN;
+    double lengthM;
+    String row = "";
+    String device = "";
+    final List<Law> friction = new ArrayList<>();
+    final List<Law> local = new ArrayList<>();
+    double liftPa;
+
+    Piece(String kind, String name, String part, String size, Stream stream) {
+        this.kind = kind;
+        this.name = name;
+        this.part = part;
+        this.size = size;
+        this.stream = stream;
+    }
+
+    Piece bore(Figure figure, double usedM) {
+        boreM = figure;
+        usedBoreM = usedM;
+        inBoreM = usedM;
+        outBoreM = usedM;
+        return this;
+    }
+
+    /** Whether a change of bore beside this piece belongs to it rather than to its neighbour. */
+    boolean fitting() {
+        return kind.equals("end") || kind.equals("adapter") || kind.equals("bulkhead");
+    }
+
+    /** Whether the piece has a bore of its own. */
+    boolean open() {
+        return !Double.isNaN(usedBoreM);
+    }
+
+    Trace.Row freeze() {
+        return new Trace.Row(
+                row, name, kind, part, device, size, boreM, usedBoreM, inBoreM, outBoreM, stream, friction, local,
+                lengthM, liftPa);
+    }
+}

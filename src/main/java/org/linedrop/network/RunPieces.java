@@ -1,0 +1,161 @@
+package org.linedrop.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Device;
+import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Position;
+import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Surroundings;
+
+/** The rows of one run: its parts one after the other, changes of bore between them, tank ends, and lift. */
+final class RunPieces {
+    private final Circuit circuit;
+    private final Run run;
+    private final List<Piece> pieces = new ArrayList<>();
+
+    private RunPieces(Circuit circuit, Run run) {
+        this.circuit = circuit;
+        this.run = run;
+    }
+
+    /**
+     * Makes the rows.
+     *
+     * @param streams   the fluid of each part, in order
+     * @param fromTank  whether the run starts at a tank
+     * @param toTank    whether it ends at one
+     * @param from      place of its start, null when heights are left out
+     * @param to        place of its end
+     */
+    static List<Piece> of(
+            Circuit circuit,
+            Run run,
+            Bores bores,
+            List<Stream> streams,
+            boolean fromTank,
+            boolean toTank,
+            @Nullable Position from,
+            @Nullable Position to) {
+        RunPieces made = new RunPieces(circuit, run);
+        made.parts(bores, streams);
+        made.joinBores();
+        made.tankEnds(fromTank, toTank);
+        if (from != null && to != null) {
+            made.lift(from, to);
+        }
+        return made.pieces;
+    }
+
+    private void parts(Bores bores, List<Stream> streams) {
+        for (int i = 0; i < run.parts().size(); i++) {
+            Part part = run.parts().get(i);
+            List<Piece> rows = part.accept(new PartLaws(bores, streams.get(i), circuit.devices()));
+            for (int k = 0; k < rows.size(); k++) {
+                rows.get(k).row = rows.size() == 1 ? "" + (i + 1) : (i + 1) + "." + (k + 1);
+            }
+            pieces.addAll(rows);
+        }
+    }
+
+    /** Gives devices the bores of their neighbours and charges each change of bore to the fitting beside it. */
+    private void joinBores() {
+        for (int i = 0; i < pieces.size(); i++) {
+            if (!pieces.get(i).open()) {
+                pieces.get(i).inBoreM = neighbourBore(i, -1);
+                pieces.get(i).outBoreM = neighbourBore(i, 1);
+            }
+        }
+        for (int i = 0; i + 1 < pieces.size(); i++) {
+            Piece before = pieces.get(i);
+            Piece behind = pieces.get(i + 1);
+            if (before.open() && behind.open() && before.outBoreM != behind.inBoreM) {
+                boolean behindPays = !before.fitting() && behind.fitting();
+                Piece payer = behindPays ? behind : before;
+                payer.local.add(new PlumbingLaws(payer.stream).areaChange(before.outBoreM, behind.inBoreM));
+                if (behindPays) {
+                    behind.inBoreM = before.outBoreM;
+                } else {
+                    before.outBoreM = behind.inBoreM;
+                }
+            }
+        }
+    }
+
+    private double neighbourBore(int index, int step) {
+        for (int i = index + step; i >= 0 && i < pieces.size(); i += step) {
+            if (pieces.get(i).open()) {
+                return step < 0 ? pieces.get(i).outBoreM : pieces.get(i).inBoreM;
+            }
+        }
+        for (int i = index - step; i >= 0 && i < pieces.size(); i -= step) {
+            if (pieces.get(i).open()) {
+                return step < 0 ? pieces.get(i).inBoreM : pieces.get(i).outBoreM;
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private void tankEnds(boolean fromTank, boolean toTank) {
+        if (pieces.isEmpty()) {
+            return;
+        }
+        Piece first = pieces.get(0);
+        Piece last = pieces.get(pieces.size() - 1);
+        if (fromTank && Double.isFinite(first.inBoreM)) {
+            Piece entry = tankEnd("entry", first, first.inBoreM);
+            entry.inBoreM = Double.POSITIVE_INFINITY;
+            entry.local.add(new PlumbingLaws(first.stream).tankEntry(first.inBoreM));
+            pieces.add(0, entry);
+        }
+        if (toTank && Double.isFinite(last.outBoreM)) {
+            Piece exit = tankEnd("exit", last, last.outBoreM);
+            exit.outBoreM = Double.POSITIVE_INFINITY;
+            exit.local.add(new PlumbingLaws(last.stream).tankExit(last.outBoreM));
+            pieces.add(exit);
+        }
+    }
+
+    private static Piece tankEnd(String kind, Piece beside, double boreM) {
+        String name = kind.equals("entry") ? "entry from tank" : "exit into tank";
+        Piece piece = new Piece(kind, name, kind, beside.size, beside.stream);
+        piece.bore(beside.open() ? beside.boreM : Piece.NO_BORE, boreM);
+        piece.row = kind;
+        return piece;
+    }
+
+    /** Shares the potential between places that are known over the length between them. */
+    private void lift(Position from, Position to) {
+        Position start = from;
+        int first = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            Position here = pieces.get(i).device.isEmpty() ? null : devicePosition(pieces.get(i).device);
+            if (here != null) {
+                share(first, i, start, here);
+                start = here;
+                first = i;
+            }
+        }
+        share(first, pieces.size(), start, to);
+    }
+
+    private @Nullable Position devicePosition(String id) {
+        return circuit.device(id).map(Device::position).orElse(null);
+    }
+
+    private void share(int first, int end, Position from, Position to) {
+        Surroundings around = circuit.surroundings();
+        double potential = around.potentialJPerKg(from, to);
+        double length = 0;
+        for (int i = first; i < end; i++) {
+            length += pieces.get(i).lengthM;
+        }
+        for (int i = first; i < end; i++) {
+            Piece piece = pieces.get(i);
+            double part = length > 0 ? piece.lengthM / length : 1.0 / (end - first);
+            piece.liftPa += potential * part * piece.stream.densityKgPerM3();
+        }
+    }
+}

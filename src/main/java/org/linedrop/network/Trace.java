@@ -1,0 +1,106 @@
+package org.linedrop.network;
+
+import java.util.List;
+import org.linedrop.fact.Figure;
+
+/** Which row of the answer comes from which terms of which branch. */
+public final class Trace {
+    private Trace() {}
+
+    /**
+     * One run as it was put into the network.
+     *
+     * @param id     name of the run
+     * @param branch number of its branch
+     * @param from   number of its first point
+     * @param to     number of its last point
+     * @param rows   its rows in flow order
+     */
+    public record RunTrace(String id, int branch, int from, int to, List<Row> rows) {
+        /** Copies the rows. */
+        public RunTrace {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * One row.
+     *
+     * @param row       its number within the run
+     * @param name      what the text table prints
+     * @param kind      hose, end, tube, bends, adapter, bulkhead, filter, pump, entry, exit
+     * @param part      name of the part it belongs to
+     * @param device    name of the device, empty when it is none
+     * @param size      as the trade writes it
+     * @param boreM     bore of its velocity, with band and source
+     * @param usedBoreM the bore that the solve used
+     * @param inBoreM   bore before it, infinite in a vessel
+     * @param outBoreM  bore behind it, infinite in a vessel
+     * @param stream    the fluid in it
+     * @param friction  its friction terms
+     * @param local     its other terms
+     * @param lengthM   length of bore in it, 0 where it is none
+     * @param liftPa    its lift
+     */
+    public record Row(
+            String row,
+            String name,
+            String kind,
+            String part,
+            String device,
+            String size,
+            Figure boreM,
+            double usedBoreM,
+            double inBoreM,
+            double outBoreM,
+            Stream stream,
+            List<Law> friction,
+            List<Law> local,
+            double lengthM,
+            double liftPa) {
+        /** Copies the terms. */
+        public Row {
+            friction = List.copyOf(friction);
+            local = List.copyOf(local);
+        }
+
+        /**
+         * Whether the row is something to be lost in plumbing, rather than a pump.
+         *
+         * @return false for pumps
+         */
+        public boolean plumbing() {
+            return !kind.equals("pump");
+        }
+
+        /**
+         * Friction along the row's bore.
+         *
+         * @param massFlowKgPerS mass flow
+         * @return Pa, with the sign of the flow
+         */
+        public double frictionDropPa(double massFlowKgPerS) {
+            return sum(friction, massFlowKgPerS);
+        }
+
+        /**
+         * Everything lost or gained in the row that is neither friction along its bore nor lift.
+         *
+         * @param massFlowKgPerS mass flow
+         * @return Pa
+         */
+        public double localDropPa(double massFlowKgPerS) {
+            return sum(local, massFlowKgPerS);
+        }
+
+        private static double sum(List<Law> laws, double massFlowKgPerS) {
+            double[] dropAndSlope = new double[2];
+            double drop = 0;
+            for (Law law : laws) {
+                law.evaluate(massFlowKgPerS, dropAndSlope);
+                drop += dropAndSlope[0];
+            }
+            return drop;
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.linedrop.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.form.LimitText;
+import org.linedrop.network.Bores;
+import org.linedrop.network.CircuitNetwork;
+import org.linedrop.solver.Outcome;
+
+/**
+ * One case of a circuit solved three times - with usual, smallest and largest bores of what was not measured - and its
+ * limits judged over the three.
+ */
+public final class CaseResult {
+    private final Result usual;
+    private final Result smallest;
+    private final Result largest;
+    private final List<LimitRow> limits;
+
+    private CaseResult(Result usual, Result smallest, Result largest) {
+        this.usual = usual;
+        this.smallest = smallest;
+        this.largest = largest;
+        List<LimitRow> rows = new ArrayList<>();
+        for (Limit limit : usual.circuit().limits()) {
+            rows.add(judge(limit));
+        }
+        this.limits = List.copyOf(rows);
+    }
+
+    /**
+     * Solves a circuit, in the case it is in.
+     *
+     * @param circuit the circuit
+     * @return three results and the limits judged
+     */
+    public static CaseResult of(Circuit circuit) {
+        CircuitNetwork.Setting setting = CircuitNetwork.Setting.USUAL;
+        return new CaseResult(
+                Result.of(circuit, setting),
+                Result.of(circuit, setting.with(Bores.SMALLEST)),
+                Result.of(circuit, setting.with(Bores.LARGEST)));
+    }
+
+    /**
+     * The result at usual bores.
+     *
+     * @return the one that tables show
+     */
+    public Result usual() {
+        return usual;
+    }
+
+    /**
+     * The result at the smallest bores sold.
+     *
+     * @return a result of the same circuit
+     */
+    public Result smallest() {
+        return smallest;
+    }
+
+    /**
+     * The result at the largest bores sold.
+     *
+     * @return a result of the same circuit
+     */
+    public Result largest() {
+        return largest;
+    }
+
+    /**
+     * The circuit solved.
+     *
+     * @return the circuit in its case
+     */
+    public Circuit circuit() {
+        return usual.circuit();
+    }
+
+    /**
+     * How the solve at usual bores ended.
+     *
+     * @return converged or the reason
+     */
+    public Outcome outcome() {
+        return usual.outcome();
+    }
+
+    /**
+     * Its limits, judged.
+     *
+     * @return in the order of the file
+     */
+    public List<LimitRow> limits() {
+        return limits;
+    }
+
+    /**
+     * Whether every limit that can be judged holds at all bores of the bands.
+     *
+     * @return false when the case did not converge
+     */
+    public boolean holds() {
+        return outcome() == Outcome.CONVERGED
+                && limits.stream()
+                        .allMatch(row -> row.verdict() == Verdict.HOLDS || row.verdict() == Verdict.NOT_JUDGED);
+    }
+
+    private LimitRow judge(Limit limit) {
+        LimitText bound = limit.bound();
+        Quantities.Value value = Quantities.of(usual, limit);
+        Quantities.Value low = Quantities.of(smallest, limit);
+        Quantities.Value high = Quantities.of(largest, limit);
+        String unit = bound.dimension().si();
+        if (Double.isNaN(value.value())) {
+            return new LimitRow(
+                    limit,
+                    Verdict.NOT_JUDGED,
+                    Double.NaN,
+                    Double.isInfinite(bound.low()) ? bound.high() : bound.low(),
+                    unit,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    value.reason());
+        }
+        double margin = bound.margin(value.value());
+        double least = margin;
+        double most = margin;
+        boolean known = true;
+        for (Quantities.Value other : List.of(low, high)) {
+            known &= !Double.isNaN(other.value());
+            if (!Double.isNaN(other.value())) {
+                least = Math.min(least, bound.margin(other.value()));
+                most = Math.max(most, bound.margin(other.value()));
+            }
+        }
+        Verdict verdict = most < 0 ? Verdict.BROKEN : least >= 0 ? Verdict.HOLDS : Verdict.UNSURE;
+        if (!known && verdict == Verdict.HOLDS) {
+            verdict = Verdict.UNSURE;
+        }
+        return new LimitRow(limit, verdict, value.value(), bound.nearest(value.value()), unit, margin, least, most, "");
+    }
+}

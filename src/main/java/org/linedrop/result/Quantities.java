@@ -1,0 +1,83 @@
+package org.linedrop.result;
+
+import java.util.Optional;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Limit;
+import org.linedrop.solver.Outcome;
+
+/** What a limit bounds, read off a result. */
+final class Quantities {
+    private Quantities() {}
+
+    /**
+     * A quantity in SI, or why it is not known.
+     *
+     * @param value  NaN when not known
+     * @param reason empty when known
+     */
+    record Value(double value, String reason) {
+        static Value unknown(String reason) {
+            return new Value(Double.NaN, reason);
+        }
+    }
+
+    static Value of(Result result, Limit limit) {
+        if (result.outcome() != Outcome.CONVERGED) {
+            return Value.unknown(
+                    "the circuit was not solved: " + result.outcome().word());
+        }
+        Circuit circuit = result.circuit();
+        if (circuit.point(limit.subject()).isPresent()) {
+            return result.point(limit.subject())
+                    .map(point -> ofPoint(circuit, point, limit.quantity()))
+                    .orElse(Value.unknown(limit.subject() + " is part of no run"));
+        }
+        return result.device(limit.subject())
+                .map(device -> ofDevice(device, limit.quantity()))
+                .orElse(Value.unknown(limit.subject() + " is part of no run"));
+    }
+
+    private static Value ofPoint(Circuit circuit, PointRow point, String quantity) {
+        return switch (quantity) {
+            case "pressure" -> new Value(point.staticPressurePa(), "");
+            case "pressure over manifold" ->
+                circuit.engine() == null || circuit.engine().manifoldPa() == null
+                        ? Value.unknown("the manifold pressure is not given: write engine: {manifold: ...}")
+                        : new Value(
+                                point.staticPressurePa()
+                                        - circuit.engine().manifoldPa().value(),
+                                "");
+            case "flow" ->
+                new Value(
+                        Math.abs(point.netInflowKgPerS())
+                                / circuit.surroundings()
+                                        .fluid()
+                                        .at(circuit.surroundings()
+                                                .temperatureK()
+                                                .value())
+                                        .densityKgPerM3(),
+                        "");
+            default -> throw new IllegalStateException("no such quantity of a point: " + quantity);
+        };
+    }
+
+    private static Value ofDevice(DeviceRow device, String quantity) {
+        return switch (quantity) {
+            case "spare flow" -> {
+                if (device.state().startsWith("outside pump table")) {
+                    yield Value.unknown(device.state());
+                }
+                Optional<Double> spare = device.figure("spareFlowRatio");
+                yield spare.map(value -> new Value(value, ""))
+                        .orElse(Value.unknown("nothing spills here: the pump gives just what is drawn;"
+                                + " see the largest draw that holds"));
+            }
+            case "flow" -> new Value(device.flowM3PerS(), "");
+            case "inlet vacuum" -> new Value(-device.inletPressurePa(), "");
+            case "inlet pressure" -> new Value(device.inletPressurePa(), "");
+            case "outlet pressure" -> new Value(device.outletPressurePa(), "");
+            case "drop" -> new Value(device.dropPa(), "");
+            default -> throw new IllegalStateException("no such quantity of a device: " + quantity);
+        };
+    }
+}

@@ -1,0 +1,206 @@
+package org.linedrop.result;
+
+import java.util.List;
+import java.util.Optional;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Limit;
+import org.linedrop.fact.Notice;
+import org.linedrop.network.CircuitNetwork;
+import org.linedrop.network.Trace;
+import org.linedrop.solver.Options;
+import org.linedrop.solver.Outcome;
+import org.linedrop.solver.Solution;
+import org.linedrop.solver.Solver;
+
+/**
+ * One circuit solved once: names and numbers joined. Immutable; rows are made from the solved flows on demand with the
+ * laws the solve used.
+ */
+public final class Result {
+    private final CircuitNetwork network;
+    private final Solution solution;
+    private final List<PartRow> rows;
+
+    private Result(CircuitNetwork network, Solution solution) {
+        this.network = network;
+        this.solution = solution;
+        this.rows = new RowMaker(network, solution).rows();
+    }
+
+    /**
+     * Solves a circuit at usual bores.
+     *
+     * @param circuit the circuit
+     * @return the result, whatever became of the solve: ask {@link #outcome()} or call {@link #orThrow()}
+     */
+    public static Result of(Circuit circuit) {
+        return of(circuit, CircuitNetwork.Setting.USUAL);
+    }
+
+    /**
+     * Solves a circuit.
+     *
+     * @param circuit the circuit
+     * @param setting bores, fluid band, losses
+     * @return the result
+     */
+    public static Result of(Circuit circuit, CircuitNetwork.Setting setting) {
+        CircuitNetwork network = CircuitNetwork.of(circuit, setting);
+        return new Result(network, Solver.of(Options.usual()).solve(network.network()));
+    }
+
+    /**
+     * How the solve ended.
+     *
+     * @return converged or the reason
+     */
+    public Outcome outcome() {
+        return solution.outcome();
+    }
+
+    /**
+     * This result, if it converged.
+     *
+     * @return this
+     * @throws IllegalStateException with status and detail when it did not
+     */
+    public Result orThrow() {
+        if (outcome() != Outcome.CONVERGED) {
+            throw new IllegalStateException(circuit().title() + ", case "
+                    + circuit().caseName() + ": " + outcome().word() + ". " + detail());
+        }
+        return this;
+    }
+
+    /**
+     * What the solver says about a solve that did not converge.
+     *
+     * @return a sentence naming points and figures; empty when converged
+     */
+    public String detail() {
+        return SolveDetail.words(network, solution);
+    }
+
+    /**
+     * The circuit solved.
+     *
+     * @return the circuit
+     */
+    public Circuit circuit() {
+        return network.circuit();
+    }
+
+    /**
+     * The network behind it.
+     *
+     * @return the network with its trace
+     */
+    public CircuitNetwork network() {
+        return network;
+    }
+
+    /**
+     * The numbers behind it.
+     *
+     * @return the solution
+     */
+    public Solution solution() {
+        return solution;
+    }
+
+    /**
+     * Every row of every run.
+     *
+     * @return in the circuit's order
+     */
+    public List<PartRow> rows() {
+        return rows;
+    }
+
+    /**
+     * The rows of one run.
+     *
+     * @param run its name
+     * @return in flow order; empty when there is no such run
+     */
+    public List<PartRow> rows(String run) {
+        return rows.stream().filter(row -> row.run().equals(run)).toList();
+    }
+
+    /**
+     * Pressures at every point.
+     *
+     * @return in the circuit's order
+     */
+    public List<PointRow> points() {
+        return new PointMaker(this).points();
+    }
+
+    /**
+     * Pressures at one point; for a tank at its outlet.
+     *
+     * @param id its name
+     * @return the row, if the point is part of a run
+     */
+    public Optional<PointRow> point(String id) {
+        return points().stream().filter(row -> row.id().equals(id)).findFirst();
+    }
+
+    /**
+     * What every device does.
+     *
+     * @return in the circuit's order
+     */
+    public List<DeviceRow> devices() {
+        return DeviceMaker.devices(this);
+    }
+
+    /**
+     * What one device does.
+     *
+     * @param id its name
+     * @return the row, if the device stands in a run
+     */
+    public Optional<DeviceRow> device(String id) {
+        return devices().stream().filter(row -> row.id().equals(id)).findFirst();
+    }
+
+    /**
+     * How far a quantity is from its bound.
+     *
+     * @param limit the limit
+     * @return SI, negative when broken, NaN when the quantity is not known
+     */
+    public double margin(Limit limit) {
+        double value = Quantities.of(this, limit).value();
+        return Double.isNaN(value) ? Double.NaN : limit.bound().margin(value);
+    }
+
+    /**
+     * What a reader should know of this result.
+     *
+     * @return warnings in the order of runs and rows
+     */
+    public List<Notice> warnings() {
+        return Warnings.of(this);
+    }
+
+    /**
+     * What was taken because nothing was said.
+     *
+     * @return the circuit's assumptions
+     */
+    public List<Notice> assumptions() {
+        return circuit().assumptions();
+    }
+
+    /**
+     * Mass flow of a run.
+     *
+     * @param run its trace
+     * @return kg/s, positive in the sense of the run
+     */
+    double massFlowKgPerS(Trace.RunTrace run) {
+        return solution.massFlowKgPerS(run.branch());
+    }
+}

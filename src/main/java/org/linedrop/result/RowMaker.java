@@ -1,0 +1,87 @@
+package org.linedrop.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.network.CircuitNetwork;
+import org.linedrop.network.Stream;
+import org.linedrop.network.Trace;
+import org.linedrop.solver.Solution;
+
+/** Makes the rows of a result by evaluating the laws of each row at the solved flow. */
+final class RowMaker {
+    private final CircuitNetwork network;
+    private final Solution solution;
+
+    RowMaker(CircuitNetwork network, Solution solution) {
+        this.network = network;
+        this.solution = solution;
+    }
+
+    List<PartRow> rows() {
+        List<PartRow> rows = new ArrayList<>();
+        for (Trace.RunTrace run : network.runs()) {
+            double flow = solution.massFlowKgPerS(run.branch());
+            double lost = 0;
+            for (Trace.Row row : run.rows()) {
+                if (row.plumbing()) {
+                    lost += row.frictionDropPa(flow) + row.localDropPa(flow);
+                }
+            }
+            double pressure = solution.totalPressurePa(run.from());
+            for (Trace.Row row : run.rows()) {
+                PartRow made = row(run, row, flow, pressure, lost);
+                rows.add(made);
+                pressure = made.totalPressureOutPa();
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    private PartRow row(Trace.RunTrace run, Trace.Row row, double massFlow, double pressureIn, double lost) {
+        Stream stream = row.stream();
+        double friction = row.frictionDropPa(massFlow);
+        double local = row.localDropPa(massFlow);
+        double drop = friction + local + row.liftPa();
+        double bore = row.usedBoreM();
+        boolean open = bore > 0;
+        double head = open ? stream.velocityHeadPa(massFlow, bore) : Double.NaN;
+        double reynolds = open ? stream.reynolds(massFlow, bore) : Double.NaN;
+        double sense = massFlow < 0 ? -1 : 1;
+        double length = row.friction().isEmpty() ? Double.NaN : lengthOverBore(row);
+        return new PartRow(
+                run.id(),
+                row.row(),
+                row.name(),
+                row.kind(),
+                row.part(),
+                row.size(),
+                row.boreM(),
+                massFlow,
+                massFlow / stream.densityKgPerM3(),
+                open ? stream.velocityMPerS(massFlow, bore) : Double.NaN,
+                reynolds,
+                regime(stream, reynolds),
+                head > 0 && !row.friction().isEmpty() ? sense * friction / (head * length) : Double.NaN,
+                head > 0 && !row.local().isEmpty() ? sense * local / head : Double.NaN,
+                friction,
+                local,
+                row.liftPa(),
+                drop,
+                pressureIn,
+                pressureIn - drop,
+                stream.velocityHeadPa(massFlow, row.inBoreM()),
+                stream.velocityHeadPa(massFlow, row.outBoreM()),
+                row.plumbing() && lost != 0 ? (friction + local) / lost : Double.NaN);
+    }
+
+    private static double lengthOverBore(Trace.Row row) {
+        return row.lengthM() / row.usedBoreM();
+    }
+
+    private static PartRow.Regime regime(Stream stream, double reynolds) {
+        if (!(reynolds > stream.transition().fromReynolds())) {
+            return PartRow.Regime.LAMINAR;
+        }
+        return reynolds < stream.transition().toReynolds() ? PartRow.Regime.MIXED : PartRow.Regime.TURBULENT;
+    }
+}

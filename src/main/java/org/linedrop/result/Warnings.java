@@ -1,0 +1,145 @@
+package org.linedrop.result;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.linedrop.circuit.Adapter;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Tube;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
+import org.linedrop.hydraulics.Colebrook;
+
+/** Finds what a reader of a result should know. */
+final class Warnings {
+    private static final Source MIX =
+            Source.of("scatter of published friction data between laminar and turbulent flow", Status.PUBLISHED);
+    private static final Source ROUGH = Source.of("range of Colebrook's equation", Status.PUBLISHED);
+
+    private final Result result;
+    private final Circuit circuit;
+    private final List<Notice> found = new ArrayList<>();
+
+    private Warnings(Result result) {
+        this.result = result;
+        this.circuit = result.circuit();
+    }
+
+    static List<Notice> of(Result result) {
+        Warnings warnings = new Warnings(result);
+        warnings.fluid();
+        warnings.rows();
+        warnings.parts();
+        warnings.devices();
+        return List.copyOf(warnings.found);
+    }
+
+    private void fluid() {
+        Set<Double> temperatures = new LinkedHashSet<>();
+        temperatures.add(circuit.surroundings().temperatureK().value());
+        for (Run run : circuit.runs()) {
+            add(temperatures, run.temperatureK());
+            for (Part part : run.parts()) {
+                add(temperatures, part.temperatureK());
+            }
+        }
+        for (double temperature : temperatures) {
+            found.addAll(circuit.surroundings().fluid().notices(temperature));
+        }
+    }
+
+    private static void add(Set<Double> temperatures, @org.jspecify.annotations.Nullable Figure temperature) {
+        if (temperature != null) {
+            temperatures.add(temperature.value());
+        }
+    }
+
+    private void rows() {
+        for (PartRow row : result.rows()) {
+            if (row.regime() == PartRow.Regime.MIXED && !row.kind().equals("end")) {
+                found.add(new Notice(
+                        "re-in-blend",
+                        row.run() + " " + row.row(),
+                        String.format(
+                                Locale.ROOT,
+                                "Re %.0f lies between laminar and turbulent flow, where measurements scatter by 10 to 15 %%",
+                                row.reynolds()),
+                        row.reynolds(),
+                        circuit.surroundings().turbulentFromReynolds(),
+                        "",
+                        MIX));
+            }
+        }
+    }
+
+    private void parts() {
+        for (Run run : circuit.runs()) {
+            for (Part part : run.parts()) {
+                if (part instanceof Hose hose) {
+                    hose(hose);
+                } else if (part instanceof Tube tube) {
+                    rough(tube.id(), tube.size().roughnessM(), tube.size().boreM());
+                } else if (part instanceof Adapter) {
+                    continue;
+                }
+            }
+        }
+    }
+
+    private void hose(Hose hose) {
+        rough(hose.id(), hose.size().roughnessM(), hose.size().boreM());
+        Figure least = hose.size().minBendRadiusM();
+        if (hose.bends() != null && least != null && hose.bends().radiusM() < least.value()) {
+            found.add(new Notice(
+                    "bend-under-minimum",
+                    hose.id(),
+                    String.format(
+                            Locale.ROOT,
+                            "bent to %.0f mm, under the least bend radius of %.0f mm",
+                            hose.bends().radiusM() * 1000,
+                            least.value() * 1000),
+                    hose.bends().radiusM(),
+                    least.value(),
+                    "m",
+                    least.source()));
+        }
+        Fits.fluid(circuit, hose).ifPresent(found::add);
+        found.addAll(Fits.ratings(result, hose));
+    }
+
+    private void rough(String part, Figure roughness, Figure bore) {
+        double ratio = roughness.value() / bore.value();
+        if (ratio > Colebrook.ROUGHNESS_LIMIT) {
+            found.add(new Notice(
+                    "rough-bore",
+                    part,
+                    String.format(
+                            Locale.ROOT,
+                            "roughness is %.3f of the bore, over the 0.05 to which Colebrook's equation holds",
+                            ratio),
+                    ratio,
+                    Colebrook.ROUGHNESS_LIMIT,
+                    "",
+                    ROUGH));
+        }
+    }
+
+    private void devices() {
+        for (DeviceRow device : result.devices()) {
+            if (device.state().startsWith("outside")) {
+                found.add(Notice.of(
+                        "outside-pump-table",
+                        device.id(),
+                        device.state() + "; its table is not extended, so nothing is judged by it",
+                        Source.of("the pump's table", Status.GIVEN)));
+            }
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.linedrop.study;
+
+import java.util.List;
+import org.linedrop.circuit.Circuit;
+
+/**
+ * Is this feed undersized? Every case judged, the worst first in mind.
+ *
+ * @param cases the cases, the file as written first
+ */
+public record FeedCheck(List<CaseCheck> cases) {
+
+    /** Copies the cases. */
+    public FeedCheck {
+        cases = List.copyOf(cases);
+    }
+
+    /**
+     * Checks a circuit in all its cases.
+     *
+     * @param circuit the circuit
+     * @return the answer
+     */
+    public static FeedCheck of(Circuit circuit) {
+        return of(circuit, circuit.caseNames());
+    }
+
+    /**
+     * Checks a circuit in some of its cases.
+     *
+     * @param circuit   the circuit
+     * @param caseNames names of cases
+     * @return the answer
+     */
+    public static FeedCheck of(Circuit circuit, List<String> caseNames) {
+        return new FeedCheck(caseNames.stream()
+                .map(name -> CaseJudge.check(circuit.in(name)))
+                .toList());
+    }
+}

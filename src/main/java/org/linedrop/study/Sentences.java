@@ -1,0 +1,253 @@
+package org.linedrop.study;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.Service;
+import org.linedrop.result.DeviceRow;
+import org.linedrop.result.LimitRow;
+import org.linedrop.result.PartRow;
+import org.linedrop.solver.Outcome;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Display;
+
+/** Writes the answer to one case as sentences. */
+final class Sentences {
+    private final CaseCheck check;
+    private final Display display;
+    private final StringBuilder text = new StringBuilder();
+
+    private Sentences(CaseCheck check, Display display) {
+        this.check = check;
+        this.display = display;
+    }
+
+    static String of(CaseCheck check, Display display) {
+        return new Sentences(check, display).write();
+    }
+
+    private String write() {
+        CaseVerdict verdict = check.verdict();
+        LimitRow limit = check.decisive();
+        if (check.result().outcome() != Outcome.CONVERGED) {
+            return "NOT SOLVED: at " + check.caseName() + " "
+                    + check.result().outcome().word() + ". "
+                    + check.result().usual().detail();
+        }
+        if (check.result().circuit().service() == Service.BRAKE) {
+            return "At " + check.caseName() + ": volume and flow only; brakes are not for us to judge.";
+        }
+        if (verdict == null || limit == null) {
+            return "NO VERDICT: at " + check.caseName()
+                    + " no limit is given that could be judged; the table says where" + " pressure goes.";
+        }
+        text.append(verdict.word().toUpperCase(Locale.ROOT)).append(": ");
+        switch (verdict) {
+            case UNDERSIZED -> undersized(limit);
+            case UNSURE -> unsure(limit);
+            case PUMP_SHORT -> pumpShort(limit);
+            case STARVED -> starved(limit);
+            default -> holds(limit, verdict);
+        }
+        return text.toString();
+    }
+
+    /** The figure of a limit: what its subject gets. */
+    private String gets(LimitRow row) {
+        Limit limit = row.limit();
+        String figure = amount(row.value(), row);
+        return switch (limit.quantity()) {
+            case "pressure" -> "the " + limit.subject() + " gets " + figure;
+            case "spare flow" -> "the " + limit.subject() + " has " + figure + " of flow to spare";
+            default -> "the " + limit.subject() + "'s " + limit.quantity() + " is " + figure;
+        };
+    }
+
+    private String amount(double si, LimitRow row) {
+        return display.text(si, row.limit().bound().dimension());
+    }
+
+    private String difference(double si, LimitRow row) {
+        Dimension dimension = row.limit().bound().dimension();
+        boolean pressure = dimension == Dimension.GAUGE_PRESSURE || dimension == Dimension.ABSOLUTE_PRESSURE;
+        return display.text(Math.abs(si), pressure ? Dimension.PRESSURE_DIFFERENCE : dimension);
+    }
+
+    private String off(LimitRow row) {
+        boolean under = row.value() < row.bound();
+        return difference(row.margin(), row)
+                + (under ? " short of " : " over ")
+                + display.number(row.bound(), row.limit().bound().dimension());
+    }
+
+    private void undersized(LimitRow row) {
+        text.append("at ")
+                .append(check.caseName())
+                .append(' ')
+                .append(gets(row))
+                .append(", ")
+                .append(off(row));
+        CaseCheck.Culprit culprit = check.culprit();
+        if (culprit != null) {
+            text.append("; the ")
+                    .append(culprit.words())
+                    .append(" takes ")
+                    .append(whole(culprit.lossPa()))
+                    .append(" of the ")
+                    .append(whole(culprit.allLossPa()))
+                    .append(' ')
+                    .append(display.unit(Dimension.PRESSURE_DIFFERENCE).symbol())
+                    .append(" lost on the way");
+        }
+        text.append('.');
+        mend();
+        pump();
+        height(row);
+    }
+
+    private String whole(double pressurePa) {
+        double shown = org.linedrop.units.Units.to(pressurePa, display.unit(Dimension.PRESSURE_DIFFERENCE));
+        return String.format(Locale.ROOT, shown < 10 ? "%.1f" : "%.0f", shown);
+    }
+
+    private void mend() {
+        CaseCheck.Mend mend = check.mend();
+        if (mend == null) {
+            text.append(" No single change of size up to two sizes, nor all lines one size up, holds.");
+            return;
+        }
+        LimitRow row = mend.limit();
+        text.append(" Smallest change that holds: ")
+                .append(mend.words())
+                .append(": ")
+                .append(amount(row.value(), row))
+                .append(", ")
+                .append(difference(row.margin(), row))
+                .append(" to spare");
+        smallest(row);
+        text.append('.');
+    }
+
+    private void smallest(LimitRow row) {
+        if (row.marginLow() < row.margin()) {
+            text.append(row.marginLow() < 0 ? " (but " : " (")
+                    .append(difference(row.marginLow(), row))
+                    .append(row.marginLow() < 0 ? " short" : "")
+                    .append(" with the smallest bores sold)");
+        }
+    }
+
+    private void pump() {
+        for (DeviceRow device : check.result().usual().devices()) {
+            Optional<Double> spilled = device.figure("spilledFlowM3PerS");
+            if (device.kind().equals("pump") && spilled.isPresent() && spilled.get() > 0) {
+                text.append(" The ")
+                        .append(device.id())
+                        .append(" is not the trouble: it spills ")
+                        .append(display.text(spilled.get(), Dimension.VOLUME_FLOW))
+                        .append('.');
+            }
+        }
+    }
+
+    private void height(LimitRow row) {
+        double lift = Way.to(check.result().usual(), row.limit().subject()).stream()
+                .mapToDouble(PartRow::liftDropPa)
+                .sum();
+        if (lift > 0) {
+            boolean moving = check.result().circuit().surroundings().aheadMPerS2() != 0;
+            text.append(' ')
+                    .append(display.text(lift, Dimension.PRESSURE_DIFFERENCE))
+                    .append(moving ? " is height and acceleration" : " is height")
+                    .append("; no hose saves that.");
+        }
+    }
+
+    private void unsure(LimitRow ignored) {
+        LimitRow row = check.result().limits().stream()
+                .filter(limit -> limit.verdict() == org.linedrop.result.Verdict.UNSURE)
+                .findFirst()
+                .orElse(ignored);
+        text.append("at ").append(check.caseName()).append(' ').append(gets(row));
+        if (row.margin() >= 0) {
+            text.append(", ")
+                    .append(difference(row.margin(), row))
+                    .append(" inside the limit at usual bores but ")
+                    .append(difference(row.marginLow(), row))
+                    .append(" outside it with the smallest bores sold.");
+        } else {
+            text.append(", ")
+                    .append(off(row))
+                    .append(" at usual bores but ")
+                    .append(difference(row.marginHigh(), row))
+                    .append(" inside the limit with the largest bores sold.");
+        }
+        text.append(" Gauge one hose-end bore and write \"end bore: ... measured\".");
+        if (row.margin() < 0) {
+            mend();
+        }
+    }
+
+    private void pumpShort(LimitRow row) {
+        text.append("not the line: at ")
+                .append(check.caseName())
+                .append(' ')
+                .append(gets(row))
+                .append(", ")
+                .append(off(row));
+        lossless(row);
+    }
+
+    private void starved(LimitRow row) {
+        text.append("at ")
+                .append(check.caseName())
+                .append(' ')
+                .append(gets(row))
+                .append(", ")
+                .append(off(row))
+                .append('.');
+        height(row);
+        lossless(row);
+    }
+
+    private void lossless(LimitRow row) {
+        if (check.lossless() == null) {
+            return;
+        }
+        double margin = check.lossless().margin(row.limit());
+        if (!Double.isNaN(margin)) {
+            text.append(text.charAt(text.length() - 1) == '.' ? " With" : "; with")
+                    .append(" no line loss at all it would still be ")
+                    .append(difference(margin, row))
+                    .append(margin < 0 ? " off." : " inside.");
+        }
+    }
+
+    private void holds(LimitRow row, CaseVerdict verdict) {
+        text.append("at ")
+                .append(check.caseName())
+                .append(" every limit holds; nearest is ")
+                .append(row.limit().id())
+                .append(" at ")
+                .append(amount(row.value(), row))
+                .append(", ")
+                .append(difference(row.margin(), row))
+                .append(" to spare");
+        smallest(row);
+        text.append('.');
+        if (verdict == CaseVerdict.OVERSIZED) {
+            text.append(" It would also hold one size smaller everywhere.");
+        }
+        List<LimitRow> unknown = check.result().limits().stream()
+                .filter(limit -> limit.verdict() == org.linedrop.result.Verdict.NOT_JUDGED)
+                .toList();
+        for (LimitRow limit : unknown) {
+            text.append(" Not judged: ")
+                    .append(limit.limit().id())
+                    .append(" (")
+                    .append(limit.reason())
+                    .append(").");
+        }
+    }
+}

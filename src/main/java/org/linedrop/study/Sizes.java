@@ -1,0 +1,196 @@
+package org.linedrop.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.linedrop.catalogue.Catalogue;
+import org.linedrop.catalogue.HoseSize;
+import org.linedrop.catalogue.TubeSize;
+import org.linedrop.circuit.Adapter;
+import org.linedrop.circuit.Change;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Through;
+import org.linedrop.circuit.Tube;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Unit;
+import org.linedrop.units.Units;
+
+/** What one size up or down is, for each thing one would change. */
+final class Sizes {
+    private static final List<Integer> DASHES = List.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32);
+    private static final Unit INCH = Units.unit("in", Dimension.LENGTH);
+    private static final Catalogue CATALOGUE = Catalogue.standard();
+
+    private Sizes() {}
+
+    /**
+     * One thing in another size.
+     *
+     * @param part    name of the part
+     * @param words   for a sentence
+     * @param changes what it takes, adapters that fall away or change with it included
+     */
+    record Step(String part, String words, List<Change> changes) {}
+
+    /** Every hose and tube one size smaller, with the fittings between them; empty when nothing gets smaller. */
+    static List<Change> smallerEverywhere(Circuit circuit) {
+        List<Change> changes = new ArrayList<>();
+        for (Run run : circuit.runs()) {
+            for (Part part : run.parts()) {
+                smaller(part).ifPresent(changes::add);
+            }
+        }
+        return changes;
+    }
+
+    private static Optional<Change> smaller(Part part) {
+        if (part instanceof Hose hose) {
+            return hose(hose, -1).map(size -> Change.of(hose.id(), "hose", size.name()));
+        }
+        if (part instanceof Tube tube) {
+            return tube(tube, -1).map(size -> Change.of(tube.id(), "tube", text(size)));
+        }
+        if (part instanceof Adapter adapter) {
+            String text = adapter.size().text();
+            String smaller = text;
+            for (int i = 1; i < DASHES.size(); i++) {
+                // from small to large, so that a size already changed is not changed again
+                smaller = smaller.replaceAll("-" + DASHES.get(i) + "\\b", "-" + DASHES.get(i - 1));
+            }
+            String key = adapter.size().kind().equals("bulkhead") ? "bulkhead" : "adapter";
+            return smaller.equals(text) ? Optional.empty() : Optional.of(Change.of(adapter.id(), key, smaller));
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * One thing some sizes up.
+     *
+     * @param part a hose or tube
+     * @param up   how many sizes
+     * @return the step, empty when there is no such size
+     */
+    static Optional<Step> larger(Run run, Part part, int up) {
+        if (part instanceof Hose hose) {
+            return hose(hose, up)
+                    .map(size ->
+                            new Step(hose.id(), size.sizeText(), List.of(Change.of(hose.id(), "hose", size.name()))));
+        }
+        if (part instanceof Tube tube) {
+            return tube(tube, up).map(size -> tubeStep(run, tube, size));
+        }
+        return Optional.empty();
+    }
+
+    /** A tube with the adapters beside it, which change with it or fall away. */
+    private static Step tubeStep(Run run, Tube tube, TubeSize size) {
+        Map<String, Change> changes = new LinkedHashMap<>();
+        changes.put(tube.id(), Change.of(tube.id(), "tube", text(size)));
+        List<String> gone = new ArrayList<>();
+        int at = run.parts().indexOf(tube);
+        for (int beside : new int[] {at - 1, at + 1}) {
+            if (beside < 0 || beside >= run.parts().size() || !(run.parts().get(beside) instanceof Adapter adapter)) {
+                continue;
+            }
+            String[] sides = adapter.size().text().split(" to ");
+            if (sides.length != 2) {
+                continue;
+            }
+            String far = beside < at ? sides[0] : sides[1];
+            String near = "-" + size.dash();
+            if (far.equals(near)) {
+                changes.put(adapter.id(), Change.without(adapter.id()));
+                gone.add(adapter.id());
+            } else {
+                changes.put(
+                        adapter.id(),
+                        Change.of(adapter.id(), "adapter", beside < at ? far + " to " + near : near + " to " + far));
+            }
+        }
+        String words = text(size).substring(size.material().length() + 1);
+        if (!gone.isEmpty()) {
+            words += gone.size() == 1 ? ", which also drops an adapter" : ", which also drops both adapters";
+        }
+        return new Step(tube.id(), words, List.copyOf(changes.values()));
+    }
+
+    private static Optional<HoseSize> hose(Hose hose, int steps) {
+        List<HoseSize> family = CATALOGUE.hoses().stream()
+                .filter(size -> size.family().equals(hose.size().family()))
+                .sorted(Comparator.comparingDouble(size -> size.boreM().value()))
+                .toList();
+        for (int i = 0; i < family.size(); i++) {
+            if (family.get(i).sizeText().equals(hose.size().sizeText())) {
+                int other = i + steps;
+                return other >= 0 && other < family.size() ? Optional.of(family.get(other)) : Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The tube some diameters up or down: the wall sold that is nearest to the present one. */
+    private static Optional<TubeSize> tube(Tube tube, int steps) {
+        String material = tube.size().material();
+        List<Double> diameters = CATALOGUE.tubes().stream()
+                .map(TubeSize::outsideDiameterM)
+                .distinct()
+                .sorted()
+                .filter(od -> od >= 0.0047) // under 3/16 in there is no flare for fuel or oil
+                .toList();
+        int here = -1;
+        for (int i = 0; i < diameters.size(); i++) {
+            if (Math.abs(diameters.get(i) - tube.size().outsideDiameterM()) < 2e-5) {
+                here = i;
+            }
+        }
+        int other = here + steps;
+        if (here < 0 || other < 0 || other >= diameters.size()) {
+            return Optional.empty();
+        }
+        double diameter = diameters.get(other);
+        double wall = tube.size().wallM();
+        Comparator<TubeSize> byMaterial =
+                Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
+        double sold = CATALOGUE.tubes().stream()
+                .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
+                .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
+                .map(TubeSize::wallM)
+                .orElse(wall);
+        return Optional.of(CATALOGUE.tube(material, diameter, sold));
+    }
+
+    private static String text(TubeSize size) {
+        return size.material() + " " + inches(size.outsideDiameterM()) + " x " + Units.fixed(size.wallM(), INCH, 3)
+                + " in";
+    }
+
+    /** As a fraction where it is one of sixteenths. */
+    private static String inches(double lengthM) {
+        long sixteenths = Math.round(lengthM / 0.0254 * 16);
+        if (Math.abs(sixteenths * 0.0254 / 16 - lengthM) > 2e-5) {
+            return Units.write(lengthM, INCH);
+        }
+        long whole = sixteenths / 16;
+        long above = sixteenths % 16;
+        long below = 16;
+        while (above % 2 == 0 && below > 1 && above > 0) {
+            above /= 2;
+            below /= 2;
+        }
+        if (above == 0) {
+            return whole + " in";
+        }
+        return (whole > 0 ? whole + "-" : "") + above + "/" + below + " in";
+    }
+
+    /** Whether a part is something one would change the size of. */
+    static boolean changeable(Part part) {
+        return !(part instanceof Through) && !(part instanceof Adapter);
+    }
+}

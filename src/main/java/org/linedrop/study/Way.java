@@ -1,0 +1,68 @@
+package org.linedrop.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.circuit.Draw;
+import org.linedrop.circuit.Joint;
+import org.linedrop.circuit.Point;
+import org.linedrop.circuit.Run;
+import org.linedrop.result.PartRow;
+import org.linedrop.result.Result;
+
+/** The rows that fluid passes on its way to a point or device, from where the pressure is made or kept. */
+final class Way {
+    private Way() {}
+
+    /**
+     * The rows behind the last pump, or from the tank or held point, up to a subject.
+     *
+     * @param result  a solved circuit
+     * @param subject a point or device
+     * @return rows in flow order
+     */
+    static List<PartRow> to(Result result, String subject) {
+        List<PartRow> way = new ArrayList<>();
+        String point = subject;
+        List<Run> runs = result.circuit().runs();
+        if (result.circuit().device(subject).isPresent()) {
+            for (PartRow row : result.rows()) {
+                if (row.part().equals(subject)) {
+                    List<PartRow> before = result.rows(row.run());
+                    way.addAll(before.subList(0, before.indexOf(row)));
+                    String run = row.run();
+                    point = runs.stream()
+                            .filter(r -> r.id().equals(run))
+                            .findFirst()
+                            .map(r -> r.from().element())
+                            .orElse(subject);
+                    break;
+                }
+            }
+        }
+        for (int steps = 0; steps <= runs.size(); steps++) {
+            Run feeding = null;
+            double most = 0;
+            for (Run run : runs) {
+                List<PartRow> rows = result.rows(run.id());
+                double flow = rows.isEmpty() ? 0 : rows.get(0).massFlowKgPerS();
+                if (run.to().element().equals(point) && flow > most) {
+                    feeding = run;
+                    most = flow;
+                }
+            }
+            Point at = result.circuit().point(point).orElse(null);
+            boolean mayGoOn = at instanceof Joint || at instanceof Draw;
+            if (feeding == null || !mayGoOn) {
+                break;
+            }
+            way.addAll(0, result.rows(feeding.id()));
+            point = feeding.from().element();
+        }
+        for (int i = way.size() - 1; i >= 0; i--) {
+            if (way.get(i).kind().equals("pump")) {
+                return List.copyOf(way.subList(i + 1, way.size()));
+            }
+        }
+        return List.copyOf(way);
+    }
+}
