@@ -22,6 +22,7 @@ public final class Catalogue implements Serializable {
     private final List<ThroughBore> throughBores;
     private final List<DashSize> dashSizes;
     private final List<ThreadSize> threads;
+    private final List<TaperPipeSize> taperPipe;
     private final List<TubeMaterial> tubeMaterials;
     private final List<TubeSize> tubes;
     private final List<SurfaceRoughness> roughness;
@@ -46,6 +47,7 @@ public final class Catalogue implements Serializable {
         throughBores = List.copyOf(rows.throughBores());
         dashSizes = List.copyOf(rows.dashSizes());
         threads = List.copyOf(rows.threads());
+        taperPipe = List.copyOf(rows.taperPipe());
         tubeMaterials = List.copyOf(rows.tubeMaterials());
         tubes = List.copyOf(rows.tubes(tubeMaterials, roughness));
         compatibility = List.copyOf(rows.compatibility());
@@ -64,6 +66,7 @@ public final class Catalogue implements Serializable {
         throughBores = base.throughBores;
         dashSizes = base.dashSizes;
         threads = base.threads;
+        taperPipe = base.taperPipe;
         tubeMaterials = base.tubeMaterials;
         tubes = base.tubes;
         roughness = base.roughness;
@@ -206,7 +209,7 @@ public final class Catalogue implements Serializable {
      * An adapter that turns.
      *
      * @param text     as {@link #adapter(String)}
-     * @param angleDeg 0 to 180 degrees
+     * @param angleDeg 0, 45 or 90 (rarely 30 or 60); of bent tube 0 30 45 60 90 120 150 180
      * @param bentTube true when it turns by a bent tube; false (usual) for two drilled bores that meet
      * @return its row
      * @throws CatalogueException when a side cannot be read or its bore is not known
@@ -224,6 +227,18 @@ public final class Catalogue implements Serializable {
      */
     public AdapterSize bulkhead(String size) {
         return FittingLookup.doubleMale(this, "bulkhead", size, 0);
+    }
+
+    /**
+     * A bulkhead fitting that turns by two drilled bores.
+     *
+     * @param size     dash size
+     * @param angleDeg 0, 45 or 90 (rarely 30 or 60)
+     * @return its row
+     * @throws CatalogueException when the size has no known through bore or nobody makes the angle
+     */
+    public AdapterSize bulkhead(String size, double angleDeg) {
+        return FittingLookup.doubleMale(this, "bulkhead", size, angleDeg);
     }
 
     /**
@@ -293,7 +308,8 @@ public final class Catalogue implements Serializable {
     public Connection tubeEnd(TubeSize tube, String tubeText) {
         return tube.dash() == 0
                 ? Connection.notStated(tubeText)
-                : ConnectionLookup.of(this, Seat.FLARE_37, Gender.SWIVEL, "-" + tube.dash(), tubeText);
+                : ConnectionLookup.of(this, Seat.FLARE_37, Gender.SWIVEL, "-" + tube.dash(), tubeText)
+                        .ofTube();
     }
 
     /**
@@ -431,6 +447,15 @@ public final class Catalogue implements Serializable {
      */
     public List<ThreadSize> threads() {
         return threads;
+    }
+
+    /**
+     * Taper pipe threads.
+     *
+     * @return from 1/16 to 2 in
+     */
+    public List<TaperPipeSize> taperPipe() {
+        return taperPipe;
     }
 
     /**

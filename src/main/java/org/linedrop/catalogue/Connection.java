@@ -11,9 +11,11 @@ import org.jspecify.annotations.Nullable;
  * @param size   size as written: {@code -6}, {@code 1/4}, {@code M22x1.5}; empty when not stated
  * @param thread its thread, or null for connections without one and for sizes whose thread is not known
  * @param text   how a message names it, for example {@code pump port ORB -8} or {@code 5/16 in tube}
+ * @param tube   true for the end of a hard line: flared, with nut and sleeve, or beaded for a hose
  */
 public record Connection(
-        Seat seat, Gender gender, String size, @Nullable ThreadSize thread, String text) implements Serializable {
+        Seat seat, Gender gender, String size, @Nullable ThreadSize thread, String text, boolean tube)
+        implements Serializable {
 
     /**
      * A connection about which nothing was said, for example a device's port.
@@ -22,7 +24,7 @@ public record Connection(
      * @return a connection that mates with anything unchecked
      */
     public static Connection notStated(String text) {
-        return new Connection(Seat.NOT_STATED, Gender.EITHER, "", null, text);
+        return new Connection(Seat.NOT_STATED, Gender.EITHER, "", null, text, false);
     }
 
     /**
@@ -32,7 +34,7 @@ public record Connection(
      * @return the copy
      */
     public Connection named(String newText) {
-        return new Connection(seat, gender, size, thread, newText);
+        return new Connection(seat, gender, size, thread, newText, tube);
     }
 
     /**
@@ -42,7 +44,16 @@ public record Connection(
      * @return the copy
      */
     public Connection as(Gender newGender) {
-        return new Connection(seat, newGender, size, thread, text);
+        return new Connection(seat, newGender, size, thread, text, tube);
+    }
+
+    /**
+     * The same connection as the end of a hard line.
+     *
+     * @return the copy
+     */
+    Connection ofTube() {
+        return new Connection(seat, gender, size, thread, text, true);
     }
 
     /**

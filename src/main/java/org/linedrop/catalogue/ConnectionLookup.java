@@ -87,7 +87,7 @@ final class ConnectionLookup {
 
     /** A connection with its thread, if that is known. */
     static Connection of(Catalogue catalogue, Seat seat, Gender gender, String size, String text) {
-        return new Connection(seat, gender, size, thread(catalogue.threads(), seat, size), text);
+        return new Connection(seat, gender, size, thread(catalogue.threads(), seat, size), text, false);
     }
 
     private static @Nullable ThreadSize thread(List<ThreadSize> threads, Seat seat, String size) {

@@ -18,7 +18,7 @@ final class EndLookup {
         if (!KINDS.contains(sort)) {
             throw new CatalogueException("no hose end is called \"" + kind + "\"", Names.hint(kind, KINDS));
         }
-        checkAngle(sort, angleDeg);
+        checkAngle("hose end", sort, angleDeg);
         NippleSize nipple = nipple(catalogue, hose, build, sort);
         Connection connection = connection(catalogue, hose, sort, detail);
         Figure through = sort.equals("barb") ? nipple.boreM() : ConnectionLookup.bore(catalogue, connection);
@@ -46,16 +46,17 @@ final class EndLookup {
         };
     }
 
-    private static void checkAngle(String kind, double angleDeg) {
+    static void checkAngle(String what, String kind, double angleDeg) {
         String number = plain(angleDeg);
         if (kind.equals("forged") && !FORGED.contains(angleDeg)) {
             String instead = SWEPT.contains(angleDeg) ? "Write " + number + " (swept)" : "Write 45 forged or 90 forged";
             throw new CatalogueException(
-                    "\"" + number + " forged\": forged hose ends are made in 45 and 90 (30 and 60 rarely)", instead);
+                    "\"" + number + " forged\": forged " + what + "s are made in 45 and 90 (30 and 60 rarely)",
+                    instead);
         }
         if (kind.equals("swept") && !SWEPT.contains(angleDeg)) {
             throw new CatalogueException(
-                    "no swept hose end has " + number + " degrees", "Write one of 30 45 60 90 120 150 180");
+                    "no swept " + what + " has " + number + " degrees", "Write one of 30 45 60 90 120 150 180");
         }
         if (!kind.equals("forged") && !kind.equals("swept") && angleDeg != 0) {
             throw new CatalogueException(
@@ -104,7 +105,7 @@ final class EndLookup {
             }
             case "barb" -> {
                 String size = hose.sizeText().replace(" in", "");
-                yield ConnectionLookup.of(catalogue, Seat.BARB, Gender.MALE, size, "barb " + hose.sizeText());
+                yield ConnectionLookup.of(catalogue, Seat.BARB, Gender.FEMALE, size, hose.name());
             }
             default -> {
                 String dash = detail.isBlank() ? "-" + hose.dash() : SizeText.dash(detail);

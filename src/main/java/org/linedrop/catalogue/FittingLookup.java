@@ -79,8 +79,8 @@ final class FittingLookup {
             throw new CatalogueException(
                     "adapter \"" + text + "\": two sizes are needed", "Write it as in -6 to -5 or M22x1.5 to -12");
         }
-        if (!(angleDeg >= 0 && angleDeg <= 180)) {
-            throw new CatalogueException("an adapter's angle must be 0 to 180 degrees, but is " + angleDeg, "");
+        if (angleDeg != 0) {
+            EndLookup.checkAngle("adapter", bentTube ? "swept" : "forged", angleDeg);
         }
         Connection from = ConnectionLookup.parse(catalogue, sides[0]);
         Connection to = ConnectionLookup.parse(catalogue, sides[1]);
@@ -103,6 +103,9 @@ final class FittingLookup {
 
     /** Bulkhead or union: male 37-degree flare on both sides. */
     static AdapterSize doubleMale(Catalogue catalogue, String kind, String size, double angleDeg) {
+        if (angleDeg != 0) {
+            EndLookup.checkAngle(kind, "forged", angleDeg);
+        }
         Connection side = flare(catalogue, kind, size, Gender.MALE);
         Figure bore = ConnectionLookup.bore(catalogue, side);
         return new AdapterSize(kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, 2, side, side);

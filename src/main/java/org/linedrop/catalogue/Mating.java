@@ -26,7 +26,7 @@ public final class Mating {
         if (a.seat() == Seat.NOT_STATED || b.seat() == Seat.NOT_STATED) {
             return fine(MatingResult.Kind.NOT_CHECKED);
         }
-        if (banjoInPort(a, b) || banjoInPort(b, a)) {
+        if (banjoInPort(a, b) || banjoInPort(b, a) || hoseOnTube(a, b) || hoseOnTube(b, a)) {
             return fine(MatingResult.Kind.SEALS);
         }
         return a.seat() == b.seat() ? sameSeat(a, b) : otherSeat(a, b);
@@ -78,57 +78,62 @@ public final class Mating {
     }
 
     private static boolean banjoInPort(Connection banjo, Connection port) {
-        if (banjo.seat() != Seat.BANJO || port.gender() == Gender.SWIVEL) {
-            return false;
-        }
-        return port.seat() == Seat.METRIC && port.size().startsWith(banjo.size() + "x");
+        boolean hole = port.gender() == Gender.FEMALE || port.gender() == Gender.EITHER;
+        return banjo.seat() == Seat.BANJO
+                && port.seat() == Seat.METRIC
+                && hole
+                && port.size().startsWith(banjo.size() + "x");
+    }
+
+    /** A hose pushed over the bead of a hard line of its own size and clamped. */
+    private static boolean hoseOnTube(Connection hose, Connection tube) {
+        return hose.seat() == Seat.BARB
+                && hose.gender() != Gender.MALE
+                && tube.tube()
+                && SizeText.dashNumber(hose.size()) == SizeText.dashNumber(tube.size());
     }
 
     private static MatingResult sameSeat(Connection a, Connection b) {
-        boolean sameSize = a.size().equals(b.size());
-        if (!sameSize) {
-            String bare = "an adapter \"" + a.sizeName() + " to " + b.sizeName() + "\" is missing";
+        if (!a.size().equals(b.size())) {
+            Connection odd = b.tube() && !a.tube() ? b : a;
+            Connection other = odd.equals(a) ? b : a;
+            String sized = odd.tube() ? " flares to " : " is ";
             return fault(
                     MatingResult.Kind.SIZE_DIFFERS,
                     false,
-                    a.text() + sizedAs(a) + ", its neighbour " + neighbour(b),
-                    bare);
+                    odd.text() + sized + odd.sizeName() + ", its neighbour is " + other.sizeName(),
+                    "an adapter \"" + a.sizeName() + " to " + b.sizeName() + "\" is missing");
         }
-        if (a.gender().fits(b.gender()) && !(a.gender() == Gender.EITHER && b.gender() == Gender.EITHER)) {
+        if (a.gender().fits(b.gender())) {
             return fine(MatingResult.Kind.SEALS);
         }
-        if (a.gender() == Gender.EITHER) {
-            return fine(MatingResult.Kind.SEALS);
+        String both = " (" + a.text() + " and " + b.text() + ")";
+        String size = a.sizeName();
+        if (a.seat() == Seat.BARB && a.gender() != Gender.MALE) {
+            return fault(
+                    MatingResult.Kind.TWO_FEMALES,
+                    false,
+                    "two hoses meet" + both,
+                    "put a barbed joiner " + size + " between");
         }
         if (a.gender() == Gender.MALE) {
             return fault(
                     MatingResult.Kind.TWO_MALES,
                     false,
-                    "two male threads meet (" + a.text() + " and " + b.text() + ")",
-                    "put a swivel coupling " + a.sizeName() + " between");
+                    "two male connections meet" + both,
+                    "put a swivel coupling " + size + " between");
         }
-        boolean swivels = a.gender() == Gender.SWIVEL && b.gender() == Gender.SWIVEL;
-        return swivels
+        return a.gender() == Gender.SWIVEL && b.gender() == Gender.SWIVEL
                 ? fault(
                         MatingResult.Kind.TWO_SWIVEL_NUTS,
                         false,
                         "two swivel nuts meet",
-                        "put a union or bulkhead " + a.sizeName() + " between")
+                        "put a union or bulkhead " + size + " between")
                 : fault(
                         MatingResult.Kind.TWO_FEMALES,
                         false,
-                        "two inside threads meet (" + a.text() + " and " + b.text() + ")",
-                        "put a union " + a.sizeName() + " between");
-    }
-
-    /** "5/16 in tube flares to -5", "race PTFE -8 is -8". */
-    private static String sizedAs(Connection c) {
-        return (c.text().endsWith("tube") ? " flares to " : " is ") + c.sizeName();
-    }
-
-    /** "is -6" for parts whose text already says it, else "5/16 in tube flares to -5". */
-    private static String neighbour(Connection c) {
-        return c.text().endsWith("tube") ? c.text() + sizedAs(c) : "is " + c.sizeName();
+                        "two inside threads meet" + both,
+                        "put a union " + size + " between");
     }
 
     private static MatingResult otherSeat(Connection a, Connection b) {

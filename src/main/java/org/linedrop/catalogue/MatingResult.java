@@ -56,6 +56,9 @@ public record MatingResult(
      * @return empty when there is nothing to say
      */
     public String text() {
-        return message.isEmpty() || useInstead.isEmpty() ? message : message + ": " + useInstead;
+        if (message.isEmpty() || useInstead.isEmpty()) {
+            return message;
+        }
+        return message + (kind == Kind.TWO_SWIVEL_NUTS ? "; " : ": ") + useInstead;
     }
 }

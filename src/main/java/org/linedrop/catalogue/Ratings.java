@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Status;
 
 /**
  * Compares loads with the ratings of a hose. A figure from memory, a guess or brake hose is never judged, and the
@@ -94,20 +95,26 @@ public final class Ratings {
                     rating,
                     name + ": not judged: " + name + " has no published " + quantity + " here ("
                             + shown(quantity, rating.value()) + " is "
-                            + rating.status().word() + "); read it off the hose");
+                            + rating.status().word() + (inside ? "" : ", and the load is past it")
+                            + "); read it off the hose");
         }
         RatingResult.Verdict verdict = inside ? RatingResult.Verdict.UNDER : RatingResult.Verdict.OVER;
-        String side =
-                (quantity.equals("lowest temperature") ? (inside ? "above" : "below") : (inside ? "under" : "over"));
-        String figure = shown(quantity, rating.value()) + " " + rating.status().word();
+        String side = inside == quantity.equals("lowest temperature") ? "over" : "under";
+        boolean yours = rating.status() == Status.FROM_SHEET
+                || rating.status() == Status.GIVEN
+                || rating.status() == Status.MEASURED;
+        String whose = yours
+                ? "the figure you gave"
+                : "the figure of " + rating.source().title();
         return new RatingResult(
                 name,
                 quantity,
                 verdict,
                 value,
                 rating,
-                name + ": " + quantity + " " + shown(quantity, value) + " is " + side + " the figure given (" + figure
-                        + ", " + rating.source().title() + ")");
+                name + ": " + quantity + " " + shown(quantity, value) + " is " + side + " " + whose + " ("
+                        + shown(quantity, rating.value()) + " "
+                        + rating.status().word() + ")");
     }
 
     /** Adds a caution where pressure and temperature both use up what two separate ratings allow. */

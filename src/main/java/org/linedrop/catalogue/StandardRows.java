@@ -10,6 +10,8 @@ import org.linedrop.fact.Source;
 
 /** Reads the package's CSV files into row records. */
 final class StandardRows {
+    private static final double INCH_M = 0.0254;
+
     private final Sources sources = new Sources();
 
     List<HoseFamily> families() {
@@ -186,8 +188,22 @@ final class StandardRows {
                     row.text("size"),
                     row.text("thread"),
                     sources.exact(row, "major", row.text("unit")),
-                    row.number("turns_per_in") / 0.0254,
+                    row.number("turns_per_in") / INCH_M,
                     row.text("taper").equals("yes")));
+        }
+        return rows;
+    }
+
+    List<TaperPipeSize> taperPipe() {
+        List<TaperPipeSize> rows = new ArrayList<>();
+        for (CsvTable.Row row : CsvTable.rows("taper_pipe")) {
+            rows.add(new TaperPipeSize(
+                    row.text("size"),
+                    row.number("turns_per_in") / INCH_M,
+                    sources.exact(row, "pipe_od_in", "in"),
+                    sources.exact(row, "hand_tight_in", "in"),
+                    sources.exact(row, "effective_in", "in"),
+                    row.text("tap_drill")));
         }
         return rows;
     }
@@ -218,7 +234,7 @@ final class StandardRows {
                     material,
                     od,
                     wall,
-                    (int) Math.round(od / 0.0254 * 16),
+                    (int) Math.round(od / INCH_M * 16),
                     Figure.exact(od - 2 * wall, source),
                     roughnessOf(surface, surfaces),
                     least == null ? null : Figure.exact(Sources.toSi(row, least, "in"), source),
