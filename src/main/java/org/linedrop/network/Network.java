@@ -1,5 +1,6 @@
 package org.linedrop.network;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,12 +55,12 @@ public final class Network {
         }
 
         boolean same(Structure other) {
-            return java.util.Arrays.equals(from, other.from)
-                    && java.util.Arrays.equals(to, other.to)
-                    && java.util.Arrays.equals(reference, other.reference)
-                    && java.util.Arrays.equals(junctionOf, other.junctionOf)
-                    && java.util.Arrays.equals(kind, other.kind)
-                    && java.util.Arrays.equals(fixed, other.fixed);
+            return Arrays.equals(from, other.from)
+                    && Arrays.equals(to, other.to)
+                    && Arrays.equals(reference, other.reference)
+                    && Arrays.equals(junctionOf, other.junctionOf)
+                    && Arrays.equals(kind, other.kind)
+                    && Arrays.equals(fixed, other.fixed);
         }
     }
 
@@ -132,10 +133,10 @@ public final class Network {
      * Whether a workspace of one serves the other.
      *
      * @param other another network
-     * @return true when one was refilled from the other, directly or not
+     * @return true when points, branches and kinds are the same in the same order, as after {@link #refilled}
      */
     public boolean sharesStructureWith(Network other) {
-        return structure == other.structure;
+        return structure == other.structure || structure.same(other.structure);
     }
 
     /**

@@ -1,5 +1,8 @@
 package org.linedrop.network;
 
+import org.linedrop.hydraulics.FrictionFactor;
+import org.linedrop.hydraulics.Transition;
+
 /**
  * Laws exactly as a textbook or a user states them, so that published problems can be posed in code. Nothing is added:
  * no low-Reynolds term, no floor. Heads are in metres of the flowing fluid with the gravity the source uses.
@@ -101,6 +104,38 @@ public final class Prescribed {
     }
 
     /**
+     * A rough bore with the textbook friction rule: 64/Re up to Re 2300, Colebrook above, the jump between closed by a
+     * straight line over Re 2300 to 2301; drop = (f L/D + K) rho V |V| / 2.
+     *
+     * @param lengthM             length in m, at least 0
+     * @param boreM               bore in m, above 0
+     * @param roughnessM          roughness in m, at least 0 and at most the bore
+     * @param lossCoefficient     sum of loss coefficients, at least 0
+     * @param densityKgPerM3      density in kg/m3, above 0
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, above 0
+     * @return the law
+     */
+    public static Law colebrook(
+            double lengthM,
+            double boreM,
+            double roughnessM,
+            double lossCoefficient,
+            double densityKgPerM3,
+            double dynamicViscosityPaS) {
+        double factor = velocityHeadFactor(boreM, densityKgPerM3);
+        atLeastZero("roughness in m", roughnessM);
+        if (!(roughnessM <= boreM)) {
+            throw new IllegalArgumentException(
+                    "roughness must be at most the bore of " + boreM + " m, but is " + roughnessM + " m");
+        }
+        return new RoughBore(
+                factor * atLeastZero("length in m", lengthM) / boreM,
+                factor * atLeastZero("loss coefficient", lossCoefficient),
+                roughnessM / boreM,
+                4 / (Math.PI * boreM * aboveZero("dynamic viscosity in Pa s", dynamicViscosityPaS)));
+    }
+
+    /**
      * A drop that does not depend on flow: a lift, or the negative rise of an ideal pressure source. Not strictly rising,
      * so two such branches side by side have no single answer.
      *
@@ -176,6 +211,34 @@ public final class Prescribed {
             double steep = quadratic * Math.abs(massFlowKgPerS);
             dropPaAndSlope[0] = (linear + steep) * massFlowKgPerS;
             dropPaAndSlope[1] = linear + 2 * steep;
+        }
+    }
+
+    private record RoughBore(double friction, double local, double relativeRoughness, double reynoldsPerFlow)
+            implements Law {
+        /** Under this the laminar law is written out: 64/Re has no value at rest. */
+        private static final double LAMINAR_TO = Transition.NEAR_JUMP.fromReynolds();
+        /** An iterate beyond this is lost; NaN makes the solver halve its step. */
+        private static final double MOST_REYNOLDS = 1e100;
+
+        @Override
+        public void evaluate(double massFlowKgPerS, double[] dropPaAndSlope) {
+            double size = Math.abs(massFlowKgPerS);
+            double reynolds = size * reynoldsPerFlow;
+            if (reynolds <= LAMINAR_TO) {
+                double linear = 64 * friction / reynoldsPerFlow;
+                dropPaAndSlope[0] = (linear + local * size) * massFlowKgPerS;
+                dropPaAndSlope[1] = linear + 2 * local * size;
+            } else if (reynolds < MOST_REYNOLDS) {
+                FrictionFactor.evaluate(reynolds, relativeRoughness, Transition.NEAR_JUMP, dropPaAndSlope);
+                double f = dropPaAndSlope[0];
+                double fSlope = dropPaAndSlope[1] * reynolds;
+                dropPaAndSlope[0] = (friction * f + local) * size * massFlowKgPerS;
+                dropPaAndSlope[1] = (friction * (2 * f + fSlope) + 2 * local) * size;
+            } else {
+                dropPaAndSlope[0] = Double.NaN;
+                dropPaAndSlope[1] = Double.NaN;
+            }
         }
     }
 

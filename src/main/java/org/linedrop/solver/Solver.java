@@ -132,16 +132,27 @@ public final class Solver {
         return Outcome.CONVERGED;
     }
 
-    /** Walks down the slopes of the devices; each stage starts where the one before ended. */
+    /**
+     * Walks down the slopes of the devices; each stage starts where the one before ended. When that fails too, the better
+     * of the two states by the residual of the laws themselves is kept.
+     */
     private Outcome continued(Network network, Workspace w) {
+        double direct = Residual.evaluate(w, network, 0);
+        System.arraycopy(w.flow, 0, w.bestFlow, 0, w.flow.length);
+        System.arraycopy(w.pressure, 0, w.bestPressure, 0, w.pressure.length);
         w.continuations++;
         atRest(network, w);
         Outcome outcome = fromRest(network, w);
         for (double softening : SOFTENING) {
             if (outcome != Outcome.CONVERGED) {
-                return outcome;
+                break;
             }
             outcome = newton(network, w, softening);
+        }
+        if (outcome != Outcome.CONVERGED && !(Residual.evaluate(w, network, 0) <= direct)) {
+            System.arraycopy(w.bestFlow, 0, w.flow, 0, w.flow.length);
+            System.arraycopy(w.bestPressure, 0, w.pressure, 0, w.pressure.length);
+            Residual.evaluate(w, network, 0);
         }
         return outcome;
     }

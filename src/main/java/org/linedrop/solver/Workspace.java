@@ -33,6 +33,8 @@ public final class Workspace {
     final double[] pressureStep;
     final double[] oldFlow;
     final double[] oldPressure;
+    final double[] bestFlow;
+    final double[] bestPressure;
     final Step step;
     final double[] two = new double[2];
     final double[] five = new double[5];
@@ -88,6 +90,8 @@ public final class Workspace {
         pressureStep = new double[points];
         oldFlow = new double[branches];
         oldPressure = new double[points];
+        bestFlow = new double[branches];
+        bestPressure = new double[points];
         group = new int[points];
         step = new Step(this);
         int junctions = network.junctionCount();

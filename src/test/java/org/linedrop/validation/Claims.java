@@ -1,0 +1,109 @@
+package org.linedrop.validation;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The table of what is validated against what: gathers the claims of the validation tests and writes
+ * {@code validation/README.md} and {@code validation/results.csv}. Run after a change that moves a number:
+ *
+ * <pre>mvn -q test-compile exec:java -Dexec.classpathScope=test -Dmain.class=org.linedrop.validation.Claims</pre>
+ */
+public final class Claims {
+    /**
+     * Validation tests that make claims, in the order of the table. Each has a static method {@code claims()} with a row
+     * {claim, count, source, kind, tolerance and why, worst deviation, its case} per claim, and may have a static method
+     * {@code results()} with a row {claim, case, quantity, expected, unit, deviation, tolerance} per compared figure.
+     */
+    private static final List<String> TESTS =
+            List.of("org.linedrop.solver.NetworkValidationTest", "org.linedrop.solver.LineValidationTest");
+
+    /** Deviations under this are rounding, which may differ between machines. */
+    private static final double ROUNDING = 1e-12;
+
+    private Claims() {}
+
+    /** Writes both files under the working directory. */
+    public static void main(String[] arguments) throws IOException {
+        Files.writeString(Path.of("validation", "README.md"), readme(), StandardCharsets.UTF_8);
+        Files.writeString(Path.of("validation", "results.csv"), results(), StandardCharsets.UTF_8);
+    }
+
+    /** A deviation as the tables print it. */
+    public static String deviation(double value) {
+        return value < ROUNDING ? "under 1e-12" : String.format(Locale.ROOT, "%.1e", value);
+    }
+
+    static String readme() {
+        StringBuilder text = new StringBuilder("""
+                # Validation
+
+                What the library was compared with, and how far off it is. The cases are language-neutral tables in SI in
+                the folders beside this page, each with source, status and tolerance; the tests read them from here. A
+                published value that is missed is a failing test or a documented error of its source, never a wider
+                tolerance.
+
+                Kinds: *published* was read in a publication, *from memory* is a publication nobody looked up again,
+                *derived* is a closed form or a case built backwards from its answer, *computed* comes from an independent
+                program. Deviations are relative; those under 1e-12 are rounding. Every single comparison is in
+                `results.csv`. This page and that table are written by the tests' main `org.linedrop.validation.Claims`.
+
+                | claim | cases | source | kind | tolerance and why | worst deviation | its case |
+                |---|---|---|---|---|---|---|
+                """);
+        for (String test : TESTS) {
+            for (String[] row : rows(test, "claims")) {
+                text.append("| ");
+                text.append(String.join(" | ", row).replace("\n", " "));
+                text.append(" |\n");
+            }
+        }
+        return text.toString();
+    }
+
+    static String results() {
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build((Writer) text)) {
+            csv.writeRecord("claim", "case", "quantity", "expected", "unit", "deviation", "tolerance");
+            for (String test : TESTS) {
+                List<String[]> rows = rows(test, "results");
+                if (rows.isEmpty()) {
+                    for (String[] claim : rows(test, "claims")) {
+                        csv.writeRecord(claim[0], claim[6], "worst of " + claim[1], "", "", claim[5], claim[4]);
+                    }
+                }
+                rows.forEach(csv::writeRecord);
+            }
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String[]> rows(String test, String method) {
+        try {
+            Method found = Class.forName(test).getDeclaredMethod(method);
+            found.setAccessible(true);
+            return (List<String[]>) found.invoke(null);
+        } catch (NoSuchMethodException e) {
+            if (method.equals("claims")) {
+                throw new IllegalStateException(test + " has no static claims()", e);
+            }
+            return new ArrayList<>();
+        } catch (ClassNotFoundException | IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(test + "." + method + "()", e);
+        }
+    }
+}
