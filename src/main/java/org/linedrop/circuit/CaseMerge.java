@@ -10,7 +10,6 @@ import org.linedrop.fact.Words;
 /** Applies the words of a case to the words of the file: the result is a file of its own. */
 final class CaseMerge {
     private static final String LIKE = "like";
-    private static final String CASES = "cases";
     private static final int MOST_LIKES = 20;
 
     private final Problems problems;
@@ -182,8 +181,8 @@ final class CaseMerge {
 
     private static boolean isCalled(Tree.Branch part, String run, int index, String subject) {
         return subject.equals(run + " " + (index + 1))
-                || part.get(Keys.NAME.name()) instanceof Tree.Text name
-                        && name.text().equals(subject);
+                || (part.get(Keys.NAME.name()) instanceof Tree.Text name
+                        && name.text().equals(subject));
     }
 
     private static List<String> subjects(Tree.Branch file) {

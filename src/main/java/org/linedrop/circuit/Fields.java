@@ -1,7 +1,7 @@
 package org.linedrop.circuit;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +14,7 @@ final class Fields {
     private final Tree.Branch tree;
     private final String path;
     private final Problems problems;
-    private final Map<Key<?>, Object> values = new IdentityHashMap<>();
+    private final Map<Key<?>, Object> values = new LinkedHashMap<>();
 
     /**
      * Reads all keys of a kind.

@@ -3,7 +3,6 @@ package org.linedrop.circuit;
 import static org.linedrop.circuit.Key.optional;
 import static org.linedrop.circuit.Key.required;
 import static org.linedrop.circuit.KeyForms.number;
-import static org.linedrop.circuit.KeyForms.of;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -77,12 +76,12 @@ public final class Keys {
             "gravity",
             number(Dimension.ACCELERATION, "m/s2", 1, 11, "Textbooks use 9.8 to 9.81 m/s2"),
             "where a source has its own; 9.80665 m/s2 when not given");
-    static final Key<Motion> MOTION =
-            optional("motion", of("launch 0.9 g", (text, scope) -> Motion.read(text)), "what the vehicle does");
+    static final Key<Motion> MOTION = optional(
+            "motion", KeyForms.of("launch 0.9 g", (text, scope) -> Motion.read(text)), "what the vehicle does");
     static final Key<String> GRADE = optional("grade", KeyForms.words("20 %"), "slope of the road, uphill positive");
     static final Key<Span> TRANSITION = optional(
             "transition",
-            of("2000 to 3000", (text, scope) -> Span.read(text, Dimension.RATIO)),
+            KeyForms.of("2000 to 3000", (text, scope) -> Span.read(text, Dimension.RATIO)),
             "Reynolds numbers between which laminar flow turns turbulent; 2000 to 3000 when not given");
 
     // engine
@@ -151,7 +150,7 @@ public final class Keys {
             "gives", KeyForms.words("255 L/h at 276 kPa"), "one catalogue point, used only as at least this much");
     static final Key<RatedPoint> DROP = required(
             "drop",
-            of("6 kPa at 300 L/h", (text, scope) -> RatedPoint.read(text)),
+            KeyForms.of("6 kPa at 300 L/h", (text, scope) -> RatedPoint.read(text)),
             "drop at a rated flow, clean",
             "Write for example: drop: 6 kPa at 300 L/h");
     static final Key<Figure> EXPONENT = optional(
@@ -159,7 +158,9 @@ public final class Keys {
             number(Dimension.RATIO, "x", 1, 2, "1 is all element, 2 all housing"),
             "exponent of the flow, 1 to 2");
     static final Key<Factor> CLOG = optional(
-            "clog", of("5 x", (text, scope) -> Factor.read(text)), "how many times the clean drop; 1 when clean");
+            "clog",
+            KeyForms.of("5 x", (text, scope) -> Factor.read(text)),
+            "how many times the clean drop; 1 when clean");
 
     // runs
     static final Key<String> FROM =
@@ -170,13 +171,13 @@ public final class Keys {
             optional("parts", KeyForms.words("a list, or none"), "its parts in flow order");
     static final Key<SizeChoice> HOSES = optional(
             "hoses",
-            of("-10", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.of("-10", (text, scope) -> SizeChoice.read(text)),
             "in a case: changes all hoses of the run with their ends");
 
     // parts
     static final Key<SizeChoice> HOSE = required(
             "hose",
-            of("race PTFE -6", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.of("race PTFE -6", (text, scope) -> SizeChoice.read(text)),
             "family and size of the hose",
             "Write for example: hose: race PTFE -6");
     static final Key<Figure> LENGTH = required(
@@ -186,7 +187,7 @@ public final class Keys {
             "Write for example: length: 0.60 m");
     static final Key<Ends> ENDS = required(
             "ends",
-            of("straight to 90", (text, scope) -> Ends.read(text)),
+            KeyForms.of("straight to 90", (text, scope) -> Ends.read(text)),
             "its two ends in flow order",
             "a hose needs its ends: write \"ends: straight to 90\", or \"none\" for a bare measured piece");
     static final Key<String> ENDS_KIND = optional(
@@ -194,7 +195,9 @@ public final class Keys {
             KeyForms.choice(List.of("reusable", "crimped", "push-on"), word -> word),
             "how the ends are held; reusable when not given");
     static final Key<Bends> BENDS = optional(
-            "bends", of("2 x 90 at 150 mm", (text, scope) -> Bends.read(text)), "its bends; straight when not given");
+            "bends",
+            KeyForms.of("2 x 90 at 150 mm", (text, scope) -> Bends.read(text)),
+            "its bends; straight when not given");
     static final Key<Figure> BORE = optional(
             "bore",
             number(Dimension.LENGTH, "mm", 5e-4, 0.1, "Is that mm?"),
@@ -205,17 +208,17 @@ public final class Keys {
             "measured bore of its ends' nipples, in place of the catalogue's");
     static final Key<TubeChoice> TUBE = required(
             "tube",
-            of("aluminium 1/2 in x 0.035 in", (text, scope) -> TubeChoice.read(text)),
+            KeyForms.of("aluminium 1/2 in x 0.035 in", (text, scope) -> TubeChoice.read(text)),
             "material, outside diameter and wall",
             "Write for example: tube: aluminium 1/2 in x 0.035 in");
     static final Key<AdapterChoice> ADAPTER = required(
             "adapter",
-            of("-6 to -5", (text, scope) -> AdapterChoice.read(text)),
+            KeyForms.of("-6 to -5", (text, scope) -> AdapterChoice.read(text)),
             "its two connections in flow order",
             "Write for example: adapter: -6 to -5");
     static final Key<SizeChoice> BULKHEAD = required(
             "bulkhead",
-            of("-6", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.of("-6", (text, scope) -> SizeChoice.read(text)),
             "its size",
             "Write for example: bulkhead: -6");
     static final Key<String> THROUGH = required(

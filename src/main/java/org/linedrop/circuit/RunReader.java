@@ -82,7 +82,7 @@ final class RunReader {
     private List<Part> parts(String run, Tree.Branch branch) {
         Tree said = branch.get(Keys.PARTS_MARK.name());
         List<Part> parts = new ArrayList<>();
-        if (said == null || said instanceof Tree.Text text && text.text().equals("none")) {
+        if (said == null || (said instanceof Tree.Text text && text.text().equals("none"))) {
             return parts;
         }
         if (!(said instanceof Tree.Items items)) {

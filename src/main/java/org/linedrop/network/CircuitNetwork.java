@@ -193,7 +193,7 @@ public final class CircuitNetwork {
             if (terms.isEmpty()) {
                 terms.add(Prescribed.pressurePower(1, 1)); // 1 Pa per kg/s: two ports joined by nothing
             }
-            double most = mostKgPerS(run, pieces);
+            double most = mostKgPerS(pieces);
             int branch = builder.branch(from, to, new Series(terms, lift), Double.NEGATIVE_INFINITY, most);
             traces.add(new Trace.RunTrace(run.id(), branch, from, to, rows));
         }
@@ -205,10 +205,9 @@ public final class CircuitNetwork {
         }
 
         /** What a run can pass before its pump runs out of table: the flow check of the solver needs it. */
-        private double mostKgPerS(Run run, List<Piece> pieces) {
+        private double mostKgPerS(List<Piece> pieces) {
             double most = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < pieces.size(); i++) {
-                Piece piece = pieces.get(i);
+            for (Piece piece : pieces) {
                 if (piece.kind.equals("pump")) {
                     Pump pump = (Pump) circuit.device(piece.device).orElseThrow();
                     most = Math.min(most, pump.table().flowM3PerS().get(0) * piece.stream.densityKgPerM3());

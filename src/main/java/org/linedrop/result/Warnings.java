@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.linedrop.circuit.Adapter;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Part;
@@ -86,8 +85,6 @@ final class Warnings {
                     hose(hose);
                 } else if (part instanceof Tube tube) {
                     rough(tube.id(), tube.size().roughnessM(), tube.size().boreM());
-                } else if (part instanceof Adapter) {
-                    continue;
                 }
             }
         }

@@ -125,33 +125,39 @@ final class CaseJudge {
      */
     private CaseCheck.@Nullable Mend mend(LimitRow decisive) {
         List<PartRow> way = Way.to(result.usual(), decisive.limit().subject());
-        List<Part> parts = new ArrayList<>();
-        Map<Part, Run> runs = new LinkedHashMap<>();
+        List<Candidate> candidates = new ArrayList<>();
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
-                if (Sizes.changeable(part) && loss(way, part) > 0) {
-                    parts.add(part);
-                    runs.put(part, run);
+                double loss = loss(way, part);
+                if (Sizes.changeable(part) && loss > 0) {
+                    candidates.add(new Candidate(run, part, loss));
                 }
             }
         }
-        parts.sort(Comparator.comparingDouble((Part part) -> -loss(way, part)));
+        candidates.sort(Comparator.comparingDouble(candidate -> -candidate.lossPa()));
         for (int up = 1; up <= MOST_SIZES_UP; up++) {
-            for (Part part : parts) {
-                Optional<CaseCheck.Mend> found = Sizes.larger(runs.get(part), part, up)
+            for (Candidate candidate : candidates) {
+                Optional<CaseCheck.Mend> found = Sizes.larger(candidate.run(), candidate.part(), up)
                         .flatMap(step -> tried(step.changes(), words(step.part()) + " in " + step.words(), decisive));
                 if (found.isPresent()) {
                     return found.get();
                 }
             }
         }
+        return mendTogether(candidates, decisive);
+    }
+
+    /** A hose or tube that could be changed. */
+    private record Candidate(Run run, Part part, double lossPa) {}
+
+    private CaseCheck.@Nullable Mend mendTogether(List<Candidate> candidates, LimitRow decisive) {
         List<Change> together = new ArrayList<>();
         List<String> words = new ArrayList<>();
-        for (Part part : parts) {
-            Optional<Sizes.Step> step = Sizes.larger(runs.get(part), part, 1);
+        for (Candidate candidate : candidates) {
+            Optional<Sizes.Step> step = Sizes.larger(candidate.run(), candidate.part(), 1);
             if (step.isPresent()) {
                 together.addAll(step.get().changes());
-                words.add(words(part.id()) + " in " + step.get().words());
+                words.add(words(candidate.part().id()) + " in " + step.get().words());
                 Optional<CaseCheck.Mend> found =
                         words.size() < 2 ? Optional.empty() : tried(together, String.join("; ", words), decisive);
                 if (found.isPresent()) {

@@ -98,7 +98,7 @@ final class Sizes {
             if (beside < 0 || beside >= run.parts().size() || !(run.parts().get(beside) instanceof Adapter adapter)) {
                 continue;
             }
-            String[] sides = adapter.size().text().split(" to ");
+            String[] sides = adapter.size().text().split(" to ", -1);
             if (sides.length != 2) {
                 continue;
             }

@@ -1,8 +1,5 @@
 package org.linedrop.units;
 
-import java.util.EnumMap;
-import java.util.Map;
-
 /** The units a report is printed in. */
 public enum Display {
     /** Millimetres, kilopascals, litres per hour, degrees Celsius. */
@@ -10,31 +7,13 @@ public enum Display {
     /** Inches, psi, US gallons per hour, degrees Fahrenheit. */
     US("us");
 
+    /** A unit with the decimals a figure in it usually has. */
     private record Shown(Unit unit, int decimals) {}
 
     private final String word;
-    private final Map<Dimension, Shown> shown = new EnumMap<>(Dimension.class);
 
     Display(String word) {
         this.word = word;
-        boolean us = word.equals("us");
-        put(Dimension.GAUGE_PRESSURE, us ? "psi" : "kPa", us ? 2 : 1);
-        put(Dimension.ABSOLUTE_PRESSURE, us ? "psia" : "kPa abs", us ? 2 : 1);
-        put(Dimension.PRESSURE_DIFFERENCE, us ? "psi" : "kPa", us ? 2 : 1);
-        put(Dimension.VOLUME_FLOW, us ? "US gal/h" : "L/h", us ? 1 : 0);
-        put(Dimension.MASS_FLOW, us ? "lb/h" : "kg/h", 0);
-        put(Dimension.LENGTH, us ? "ft" : "m", 2);
-        put(Dimension.SPEED, us ? "ft/s" : "m/s", 2);
-        put(Dimension.TEMPERATURE, us ? "F" : "C", 0);
-        put(Dimension.DENSITY, us ? "lb/ft3" : "kg/m3", us ? 1 : 0);
-        put(Dimension.KINEMATIC_VISCOSITY, us ? "cSt" : "mm2/s", 2);
-        put(Dimension.RATIO, "%", 0);
-        put(Dimension.POWER, us ? "hp" : "kW", 0);
-        put(Dimension.VOLTAGE, "V", 1);
-    }
-
-    private void put(Dimension dimension, String symbol, int decimals) {
-        shown.put(dimension, new Shown(Units.unit(symbol, dimension), decimals));
     }
 
     /**
@@ -82,10 +61,25 @@ public enum Display {
     }
 
     private Shown of(Dimension dimension) {
-        Shown known = shown.get(dimension);
-        if (known == null) {
-            throw new IllegalArgumentException("reports do not print " + dimension.words());
-        }
-        return known;
+        boolean us = this == US;
+        return switch (dimension) {
+            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> shown(dimension, us ? "psi" : "kPa", us ? 2 : 1);
+            case ABSOLUTE_PRESSURE -> shown(dimension, us ? "psia" : "kPa abs", us ? 2 : 1);
+            case VOLUME_FLOW -> shown(dimension, us ? "US gal/h" : "L/h", us ? 1 : 0);
+            case MASS_FLOW -> shown(dimension, us ? "lb/h" : "kg/h", 0);
+            case LENGTH -> shown(dimension, us ? "ft" : "m", 2);
+            case SPEED -> shown(dimension, us ? "ft/s" : "m/s", 2);
+            case TEMPERATURE -> shown(dimension, us ? "F" : "C", 0);
+            case DENSITY -> shown(dimension, us ? "lb/ft3" : "kg/m3", us ? 1 : 0);
+            case KINEMATIC_VISCOSITY -> shown(dimension, us ? "cSt" : "mm2/s", 2);
+            case RATIO -> shown(dimension, "%", 0);
+            case POWER -> shown(dimension, us ? "hp" : "kW", 0);
+            case VOLTAGE -> shown(dimension, "V", 1);
+            default -> throw new IllegalArgumentException("reports do not print " + dimension.words());
+        };
+    }
+
+    private static Shown shown(Dimension dimension, String symbol, int decimals) {
+        return new Shown(Units.unit(symbol, dimension), decimals);
     }
 }

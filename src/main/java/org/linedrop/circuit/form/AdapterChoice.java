@@ -19,7 +19,7 @@ public record AdapterChoice(String from, String to) implements Serializable {
      * @throws UnitException when two connections are not named
      */
     public static AdapterChoice read(String text) {
-        String[] sides = text.strip().split("\\s+to\\s+");
+        String[] sides = text.strip().split("\\s+to\\s+", -1);
         if (sides.length != 2) {
             throw new UnitException("\"" + text + "\" does not name two connections", "Write for example -6 to -5");
         }

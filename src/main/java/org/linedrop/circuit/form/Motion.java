@@ -26,7 +26,7 @@ public record Motion(double aheadMPerS2, double leftMPerS2) implements Serializa
     public static Motion read(String text) {
         double ahead = 0;
         double left = 0;
-        for (String part : text.strip().split("\\s+and\\s+")) {
+        for (String part : text.strip().split("\\s+and\\s+", -1)) {
             String word = MOTIONS.stream()
                     .filter(known -> part.startsWith(known + " "))
                     .findFirst()
