@@ -262,7 +262,8 @@ public final class CircuitNetwork {
             } else {
                 throw new IllegalStateException("no such kind of point: " + point);
             }
-            if (state.vapourPressurePa() >= 0) {
+            // a given pressure is the user's word: fuel that boils in an open tank is warned of, not refused
+            if (!(point instanceof Tank || point instanceof Held) && state.vapourPressurePa() >= 0) {
                 builder.vapour(number, state.vapourPressurePa());
             }
             numbers.put(port.text(), number);

@@ -9,12 +9,14 @@ import org.linedrop.hydraulics.Transition;
  *
  * @param densityKgPerM3      density
  * @param dynamicViscosityPaS viscosity
+ * @param vapourPressurePa    absolute vapour pressure, NaN where unknown
  * @param transition          rule between laminar and turbulent
  */
-public record Stream(double densityKgPerM3, double dynamicViscosityPaS, Transition transition) {
+public record Stream(
+        double densityKgPerM3, double dynamicViscosityPaS, double vapourPressurePa, Transition transition) {
 
     static Stream of(FluidState state, Transition transition) {
-        return new Stream(state.densityKgPerM3(), state.dynamicViscosityPaS(), transition);
+        return new Stream(state.densityKgPerM3(), state.dynamicViscosityPaS(), state.vapourPressurePa(), transition);
     }
 
     /**

@@ -33,7 +33,7 @@ final class Fits {
                         : Optional.of(Notice.of(
                                 "liner-ask-for",
                                 hose.id(),
-                                name + " suits if it is the right kind: ask for " + row.askFor(),
+                                name + " suits if it is the right kind: " + row.askFor(),
                                 row.source()));
             case LIMITED ->
                 Optional.of(Notice.of("liner-limited", hose.id(), name + ": limited. " + row.note(), row.source()));
@@ -59,7 +59,10 @@ final class Fits {
                 hose.temperatureK() == null ? result.circuit().surroundings().temperatureK() : hose.temperatureK();
         List<Notice> notices = new ArrayList<>();
         for (RatingResult rating : Ratings.check(hose.size(), most, least, own.value(), own.value())) {
-            if (rating.verdict() != RatingResult.Verdict.UNDER) {
+            boolean pressure = rating.quantity().equals("working pressure")
+                    || rating.quantity().equals("vacuum");
+            if (rating.verdict() == RatingResult.Verdict.OVER
+                    || (rating.verdict() == RatingResult.Verdict.NOT_JUDGED && pressure)) {
                 notices.add(new Notice(
                         rating.verdict() == RatingResult.Verdict.OVER ? "over-rating" : "rating-not-judged",
                         hose.id(),

@@ -2,6 +2,7 @@ package org.linedrop.result;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Point;
@@ -33,7 +34,7 @@ final class PointMaker {
     /**
      * A point's row. The static bore is the point's own, or that of the end of the run that brings the most flow.
      */
-    private @org.jspecify.annotations.Nullable PointRow point(Point point) {
+    private @Nullable PointRow point(Point point) {
         Solution solution = result.solution();
         double inflow = 0;
         double most = Double.NEGATIVE_INFINITY;
