@@ -87,7 +87,7 @@ final class ConnectionLookup {
 
     /** A connection with its thread, if that is known. */
     static Connection of(Catalogue catalogue, Seat seat, Gender gender, String size, String text) {
-        return new Connection(seat, gender, size, thread(catalogue.threads(), seat, size), text, false);
+        return new Connection(seat, gender, size, thread(catalogue.rows().threads(), seat, size), text, false);
     }
 
     private static @Nullable ThreadSize thread(List<ThreadSize> threads, Seat seat, String size) {
@@ -105,7 +105,7 @@ final class ConnectionLookup {
         if (bore != null) {
             return bore;
         }
-        List<String> known = catalogue.throughBores().stream()
+        List<String> known = catalogue.rows().throughBores().stream()
                 .filter(b -> b.seat().equals(connection.seat().word()))
                 .map(ThroughBore::size)
                 .toList();
@@ -115,7 +115,7 @@ final class ConnectionLookup {
     }
 
     static @Nullable Figure boreOrNull(Catalogue catalogue, String seat, String size) {
-        for (ThroughBore row : catalogue.throughBores()) {
+        for (ThroughBore row : catalogue.rows().throughBores()) {
             if (row.seat().equals(seat) && row.size().equals(size)) {
                 return row.boreM();
             }

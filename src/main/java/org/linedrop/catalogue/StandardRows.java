@@ -143,12 +143,12 @@ final class StandardRows {
         return rows;
     }
 
-    Map<String, Figure> endConstants() {
-        Map<String, Figure> rows = new LinkedHashMap<>();
+    List<EndConstant> endConstants() {
+        List<EndConstant> rows = new ArrayList<>();
         for (CsvTable.Row row : CsvTable.rows("end_constants")) {
-            rows.put(
+            rows.add(new EndConstant(
                     row.text("name"),
-                    new Figure(row.number("low"), row.number("usual"), row.number("high"), sources.of(row)));
+                    new Figure(row.number("low"), row.number("usual"), row.number("high"), sources.of(row))));
         }
         return rows;
     }
@@ -257,11 +257,10 @@ final class StandardRows {
         return rows;
     }
 
-    /** Fluid names by what the compatibility table calls them. */
-    Map<String, String> fluidNames() {
-        Map<String, String> rows = new LinkedHashMap<>();
+    List<FluidName> fluidNames() {
+        List<FluidName> rows = new ArrayList<>();
         for (CsvTable.Row row : CsvTable.rows("fluid_names")) {
-            rows.put(row.text("name"), row.text("fluid"));
+            rows.add(new FluidName(row.text("name"), row.text("fluid")));
         }
         return rows;
     }

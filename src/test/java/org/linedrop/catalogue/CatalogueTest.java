@@ -158,7 +158,7 @@ class CatalogueTest {
 
     @Test
     void everyEndOfEveryHoseHasANippleThatFitsInIt() {
-        assertThat(ALL.nipples())
+        assertThat(ALL.rows().nipples())
                 .hasSizeGreaterThan(150)
                 .allSatisfy(n -> assertThat(n.boreM().value())
                         .isLessThanOrEqualTo(
