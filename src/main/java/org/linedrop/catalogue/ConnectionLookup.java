@@ -25,14 +25,15 @@ final class ConnectionLookup {
         if (dash != null) {
             return of(catalogue, Seat.FLARE_37, Gender.EITHER, dash, dash);
         }
-        if (lower.startsWith("orb ")) {
-            return of(catalogue, Seat.O_RING_BOSS, Gender.MALE, dashOf(asked.substring(4), asked), asked);
+        if (lower.startsWith("orb")) {
+            String size = asked.substring(3).strip();
+            return of(catalogue, Seat.O_RING_BOSS, Gender.MALE, dashOf(size, asked), asked);
         }
         if (lower.startsWith("45-degree ")) {
             return of(catalogue, Seat.FLARE_45, Gender.EITHER, dashOf(asked.substring(10), asked), asked);
         }
         if (lower.startsWith("banjo ")) {
-            return of(catalogue, Seat.BANJO, Gender.MALE, asked.substring(6).strip(), asked);
+            return banjo(catalogue, asked.substring(6));
         }
         if (lower.startsWith("quick-connect ")) {
             return of(catalogue, Seat.QUICK_CONNECT, Gender.EITHER, inchOf(asked.substring(14), asked), asked);
@@ -62,6 +63,12 @@ final class ConnectionLookup {
         throw new CatalogueException(
                 "connection \"" + asked + "\" is not known",
                 "Write -6, ORB -6, 1/4 NPT, G 1/4, M22x1.5, quick-connect 3/8 in or barb 3/8 in");
+    }
+
+    /** A banjo bolt; the pitch of a metric one makes no difference to its hole. */
+    static Connection banjo(Catalogue catalogue, String bolt) {
+        String size = bolt.strip().replaceFirst("(?i)^m(\\d+)\\s*x.*", "M$1").replaceFirst("^m", "M");
+        return of(catalogue, Seat.BANJO, Gender.MALE, size, "banjo " + size);
     }
 
     private static String group(Matcher matcher) {

@@ -19,6 +19,10 @@ final class EndLookup {
             throw new CatalogueException("no hose end is called \"" + kind + "\"", Names.hint(kind, KINDS));
         }
         checkAngle("hose end", sort, angleDeg);
+        if (sort.equals("barb") && hose.liner().equals("PTFE")) {
+            throw new CatalogueException(
+                    hose.name() + ": PTFE hose does not hold on a barb", "Write straight, or take another hose");
+        }
         NippleSize nipple = nipple(catalogue, hose, build, sort);
         Connection connection = connection(catalogue, hose, sort, detail);
         Figure through = sort.equals("barb") ? nipple.boreM() : ConnectionLookup.bore(catalogue, connection);
@@ -38,7 +42,7 @@ final class EndLookup {
                 connection);
     }
 
-    private static Figure constant(Catalogue catalogue, String name) {
+    static Figure constant(Catalogue catalogue, String name) {
         for (EndConstant row : catalogue.rows().endConstants()) {
             if (row.name().equals(name)) {
                 return row.figure();
@@ -106,7 +110,7 @@ final class EndLookup {
         return switch (kind) {
             case "banjo" -> {
                 String bolt = needed(detail, "banjo: which bolt?", "Write banjo M10, M12, M14, M16 or M18");
-                yield ConnectionLookup.of(catalogue, Seat.BANJO, Gender.MALE, bolt, "banjo " + bolt);
+                yield ConnectionLookup.banjo(catalogue, bolt);
             }
             case "quick-connect" -> {
                 String tube = needed(detail, "quick-connect: which tube?", "Write quick-connect 3/8 in");

@@ -98,6 +98,7 @@ final class FittingLookup {
                 ConnectionLookup.bore(catalogue, to),
                 Math.toRadians(angleDeg),
                 angleDeg > 0 && !bentTube,
+                angleDeg > 0 && bentTube ? EndLookup.constant(catalogue, "swept-bend-ratio") : null,
                 2,
                 first,
                 second);
@@ -110,13 +111,15 @@ final class FittingLookup {
         }
         Connection side = flare(catalogue, kind, size, Gender.MALE);
         Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize(kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, 2, side, side);
+        return new AdapterSize(
+                kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, null, 2, side, side);
     }
 
     static AdapterSize cap(Catalogue catalogue, String size) {
         Connection side = flare(catalogue, "cap", size, Gender.SWIVEL);
         Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize("cap", side.size(), bore, bore, 0, false, 1, side, Connection.notStated("nothing"));
+        return new AdapterSize(
+                "cap", side.size(), bore, bore, 0, false, null, 1, side, Connection.notStated("nothing"));
     }
 
     /** Tee ({@code -8}, {@code -8 to -6}) or Y block ({@code -8 to -6}): male 37-degree flares. */

@@ -119,7 +119,7 @@ final class StandardRows {
                     row,
                     "length_source",
                     "length_status",
-                    "22 mm at -6 from memory, other sizes in proportion to the cut-off lengths of NAVEDTRA 14018; "
+                    "22 mm at -6, other sizes in proportion to the cut-off lengths of NAVEDTRA 14018; "
                             + "band 30 % each way");
             rows.add(new NippleSize(
                     row.text("family"),
