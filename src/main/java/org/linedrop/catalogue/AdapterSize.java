@@ -1,6 +1,7 @@
 package org.linedrop.catalogue;
 
 import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 
 /**
@@ -12,6 +13,7 @@ import org.linedrop.fact.Figure;
  * @param toBoreM      bore at the second connection, m
  * @param angleRad     deflection, rad; 0 is straight
  * @param forged       true when it turns by two drilled bores that meet; elbow adapters do unless said to be bent tube
+ * @param bendRatio    centre-line bend radius over bore when it turns by a bent tube, else null
  * @param sealingFaces faces that can leak which it brings
  * @param from         first connection, in flow order
  * @param to           second connection; of a cap not stated
@@ -23,6 +25,7 @@ public record AdapterSize(
         Figure toBoreM,
         double angleRad,
         boolean forged,
+        @Nullable Figure bendRatio,
         int sealingFaces,
         Connection from,
         Connection to)

@@ -1,12 +1,7 @@
 package org.linedrop.catalogue;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import org.linedrop.fact.Figure;
 
 /**
@@ -16,73 +11,16 @@ import org.linedrop.fact.Figure;
 public final class Catalogue implements Serializable {
     private static final long serialVersionUID = 1;
 
-    private final List<HoseFamily> families;
-    private final List<HoseSize> hoses;
-    private final List<NippleSize> nipples;
-    private final List<ThroughBore> throughBores;
-    private final List<DashSize> dashSizes;
-    private final List<ThreadSize> threads;
-    private final List<TaperPipeSize> taperPipe;
-    private final List<TubeMaterial> tubeMaterials;
-    private final List<TubeSize> tubes;
-    private final List<SurfaceRoughness> roughness;
-    private final List<Compatibility> compatibility;
-    private final List<CutOff> cutOffs;
-    private final List<BrakeSwell> brakeSwell;
-    private final List<RuleOfThumb> rules;
-    private final List<SizeUse> sizeUses;
-    private final LinkedHashMap<String, Figure> endConstants;
-    private final LinkedHashMap<String, String> fluidNames;
+    /** All rows. */
+    private final CatalogueRows rows;
 
     /** Read once, on first use; immutable. */
     private static final class Standard {
-        private static final Catalogue ROWS = new Catalogue(new StandardRows());
+        private static final Catalogue ROWS = new Catalogue(CatalogueRows.read());
     }
 
-    private Catalogue(StandardRows rows) {
-        roughness = List.copyOf(rows.roughness());
-        families = List.copyOf(rows.families());
-        hoses = List.copyOf(rows.hoses(families, roughness));
-        nipples = List.copyOf(rows.nipples());
-        throughBores = List.copyOf(rows.throughBores());
-        dashSizes = List.copyOf(rows.dashSizes());
-        threads = List.copyOf(rows.threads());
-        taperPipe = List.copyOf(rows.taperPipe());
-        tubeMaterials = List.copyOf(rows.tubeMaterials());
-        tubes = List.copyOf(rows.tubes(tubeMaterials, roughness));
-        compatibility = List.copyOf(rows.compatibility());
-        cutOffs = List.copyOf(rows.cutOffs());
-        brakeSwell = List.copyOf(rows.brakeSwell());
-        rules = List.copyOf(rows.rules());
-        sizeUses = List.copyOf(rows.sizeUses());
-        endConstants = new LinkedHashMap<>(rows.endConstants());
-        fluidNames = new LinkedHashMap<>(rows.fluidNames());
-    }
-
-    private Catalogue(Catalogue base, UserFamily user, HoseFamily like) {
-        families = join(base.families, List.of(UserFamilies.family(user, like)));
-        hoses = join(base.hoses, UserFamilies.hoses(base, user, like));
-        nipples = join(base.nipples, UserFamilies.nipples(base, user, like));
-        throughBores = base.throughBores;
-        dashSizes = base.dashSizes;
-        threads = base.threads;
-        taperPipe = base.taperPipe;
-        tubeMaterials = base.tubeMaterials;
-        tubes = base.tubes;
-        roughness = base.roughness;
-        compatibility = base.compatibility;
-        cutOffs = base.cutOffs;
-        brakeSwell = base.brakeSwell;
-        rules = base.rules;
-        sizeUses = base.sizeUses;
-        endConstants = base.endConstants;
-        fluidNames = base.fluidNames;
-    }
-
-    private static <T> List<T> join(List<T> first, List<T> second) {
-        List<T> all = new ArrayList<>(first);
-        all.addAll(second);
-        return List.copyOf(all);
+    private Catalogue(CatalogueRows rows) {
+        this.rows = rows;
     }
 
     /**
@@ -107,7 +45,11 @@ public final class Catalogue implements Serializable {
             throw new CatalogueException(
                     "the catalogue already has a hose family \"" + user.name() + "\"", "Choose another name");
         }
-        return new Catalogue(this, user, family(user.like()));
+        HoseFamily like = family(user.like());
+        return new Catalogue(rows.with(
+                UserFamilies.family(user, like),
+                UserFamilies.hoses(this, user, like),
+                UserFamilies.nipples(this, user, like)));
     }
 
     // ---- look-ups
@@ -146,7 +88,7 @@ public final class Catalogue implements Serializable {
     public HoseFamily family(String name) {
         HoseFamily family = HoseLookup.family(this, name);
         if (family == null) {
-            List<String> names = families.stream().map(HoseFamily::name).toList();
+            List<String> names = rows.families().stream().map(HoseFamily::name).toList();
             throw new CatalogueException("no hose family is called \"" + name + "\"", Names.hint(name, names));
         }
         return family;
@@ -330,9 +272,9 @@ public final class Catalogue implements Serializable {
      * @return the table's name; the same text when it is not known
      */
     public String fluidName(String name) {
-        for (Map.Entry<String, String> entry : fluidNames.entrySet()) {
-            if (entry.getKey().equalsIgnoreCase(name.strip())) {
-                return entry.getValue();
+        for (FluidName row : rows.fluidNames()) {
+            if (row.name().equalsIgnoreCase(name.strip())) {
+                return row.fluid();
             }
         }
         return name.strip();
@@ -368,21 +310,25 @@ public final class Catalogue implements Serializable {
      * @throws CatalogueException when there is none
      */
     public DashSize dashSize(int dash) {
-        for (DashSize row : dashSizes) {
+        for (DashSize row : rows.dashSizes()) {
             if (row.dash() == dash) {
                 return row;
             }
         }
-        List<String> known = dashSizes.stream().map(d -> "-" + d.dash()).toList();
+        List<String> known = rows.dashSizes().stream().map(d -> "-" + d.dash()).toList();
         throw new CatalogueException("no dash size -" + dash, "It must be one of: " + String.join(", ", known));
     }
 
-    Figure endConstant(String name) {
-        return Objects.requireNonNull(
-                endConstants.get(name), () -> String.format(Locale.ROOT, "end constant %s", name));
-    }
-
     // ---- rows
+
+    /**
+     * All rows, for lists and documents.
+     *
+     * @return the rows, immutable
+     */
+    public CatalogueRows rows() {
+        return rows;
+    }
 
     /**
      * All families.
@@ -390,7 +336,7 @@ public final class Catalogue implements Serializable {
      * @return in catalogue order, the user's last
      */
     public List<HoseFamily> families() {
-        return families;
+        return rows.families();
     }
 
     /**
@@ -399,7 +345,7 @@ public final class Catalogue implements Serializable {
      * @return family by family
      */
     public List<HoseSize> hoses() {
-        return hoses;
+        return rows.hoses();
     }
 
     /**
@@ -409,124 +355,8 @@ public final class Catalogue implements Serializable {
      * @return family by family; empty when none is made
      */
     public List<HoseSize> hosesOfSize(String size) {
-        String normal = SizeText.dash(size) != null ? SizeText.dash(size) : SizeText.inch(size);
-        return hoses.stream().filter(h -> h.sizeText().equals(normal)).toList();
-    }
-
-    /**
-     * All nipples.
-     *
-     * @return family by family
-     */
-    public List<NippleSize> nipples() {
-        return nipples;
-    }
-
-    /**
-     * All through bores.
-     *
-     * @return seat by seat
-     */
-    public List<ThroughBore> throughBores() {
-        return throughBores;
-    }
-
-    /**
-     * What goes with each dash number.
-     *
-     * @return from -2 to -32
-     */
-    public List<DashSize> dashSizes() {
-        return dashSizes;
-    }
-
-    /**
-     * All threads.
-     *
-     * @return seat by seat
-     */
-    public List<ThreadSize> threads() {
-        return threads;
-    }
-
-    /**
-     * Taper pipe threads.
-     *
-     * @return from 1/16 to 2 in
-     */
-    public List<TaperPipeSize> taperPipe() {
-        return taperPipe;
-    }
-
-    /**
-     * Tube materials that have a row.
-     *
-     * @return in catalogue order
-     */
-    public List<TubeMaterial> tubeMaterials() {
-        return tubeMaterials;
-    }
-
-    /**
-     * Usual tubes.
-     *
-     * @return material by material
-     */
-    public List<TubeSize> tubes() {
-        return tubes;
-    }
-
-    /**
-     * Roughness of all surfaces.
-     *
-     * @return in catalogue order
-     */
-    public List<SurfaceRoughness> roughness() {
-        return roughness;
-    }
-
-    /**
-     * Linings against fluids.
-     *
-     * @return lining by lining
-     */
-    public List<Compatibility> compatibility() {
-        return compatibility;
-    }
-
-    /**
-     * What ends add to the hose, from military manuals.
-     *
-     * @return part by part
-     */
-    public List<CutOff> cutOffs() {
-        return cutOffs;
-    }
-
-    /**
-     * The most that brake hose may swell.
-     *
-     * @return size by size
-     */
-    public List<BrakeSwell> brakeSwell() {
-        return brakeSwell;
-    }
-
-    /**
-     * Rules of thumb: advice only.
-     *
-     * @return topic by topic
-     */
-    public List<RuleOfThumb> rules() {
-        return rules;
-    }
-
-    /**
-     * What dash sizes are usually used for.
-     *
-     * @return size by size
-     */
-    public List<SizeUse> sizeUses() {
-        return sizeUses;
+        String dash = SizeText.dash(size);
+        String normal = dash != null ? dash : SizeText.inch(size);
+        return rows.hoses().stream().filter(h -> h.sizeText().equals(normal)).toList();
     }
 }

@@ -19,7 +19,10 @@ public final class CatalogueException extends RuntimeException {
      * @param hint    what to do; empty when the message says it
      */
     public CatalogueException(String message, String hint) {
-        super(hint.isEmpty() ? message : message + (message.endsWith("?") ? " " : ". ") + hint);
+        super(
+                hint.isEmpty()
+                        ? message
+                        : message + (message.endsWith("?") || message.endsWith(".") ? " " : ". ") + hint);
         this.message = Objects.requireNonNull(message, "message");
         this.hint = Objects.requireNonNull(hint, "hint");
     }

@@ -21,7 +21,7 @@ final class CompatibilityLookup {
 
     private static Compatibility one(Catalogue catalogue, String liner, String fluid) {
         String known = catalogue.fluidName(fluid);
-        for (Compatibility row : catalogue.compatibility()) {
+        for (Compatibility row : catalogue.rows().compatibility()) {
             if (row.liner().equalsIgnoreCase(liner) && row.fluid().equalsIgnoreCase(known)) {
                 return row;
             }

@@ -25,14 +25,15 @@ final class ConnectionLookup {
         if (dash != null) {
             return of(catalogue, Seat.FLARE_37, Gender.EITHER, dash, dash);
         }
-        if (lower.startsWith("orb ")) {
-            return of(catalogue, Seat.O_RING_BOSS, Gender.MALE, dashOf(asked.substring(4), asked), asked);
+        if (lower.startsWith("orb")) {
+            String size = asked.substring(3).strip();
+            return of(catalogue, Seat.O_RING_BOSS, Gender.MALE, dashOf(size, asked), asked);
         }
         if (lower.startsWith("45-degree ")) {
             return of(catalogue, Seat.FLARE_45, Gender.EITHER, dashOf(asked.substring(10), asked), asked);
         }
         if (lower.startsWith("banjo ")) {
-            return of(catalogue, Seat.BANJO, Gender.MALE, asked.substring(6).strip(), asked);
+            return banjo(catalogue, asked.substring(6));
         }
         if (lower.startsWith("quick-connect ")) {
             return of(catalogue, Seat.QUICK_CONNECT, Gender.EITHER, inchOf(asked.substring(14), asked), asked);
@@ -64,6 +65,12 @@ final class ConnectionLookup {
                 "Write -6, ORB -6, 1/4 NPT, G 1/4, M22x1.5, quick-connect 3/8 in or barb 3/8 in");
     }
 
+    /** A banjo bolt; the pitch of a metric one makes no difference to its hole. */
+    static Connection banjo(Catalogue catalogue, String bolt) {
+        String size = bolt.strip().replaceFirst("(?i)^m(\\d+)\\s*x.*", "M$1").replaceFirst("^m", "M");
+        return of(catalogue, Seat.BANJO, Gender.MALE, size, "banjo " + size);
+    }
+
     private static String group(Matcher matcher) {
         String first = matcher.group(1);
         return first == null ? String.valueOf(matcher.group(2)) : first;
@@ -87,7 +94,7 @@ final class ConnectionLookup {
 
     /** A connection with its thread, if that is known. */
     static Connection of(Catalogue catalogue, Seat seat, Gender gender, String size, String text) {
-        return new Connection(seat, gender, size, thread(catalogue.threads(), seat, size), text, false);
+        return new Connection(seat, gender, size, thread(catalogue.rows().threads(), seat, size), text, false);
     }
 
     private static @Nullable ThreadSize thread(List<ThreadSize> threads, Seat seat, String size) {
@@ -105,7 +112,7 @@ final class ConnectionLookup {
         if (bore != null) {
             return bore;
         }
-        List<String> known = catalogue.throughBores().stream()
+        List<String> known = catalogue.rows().throughBores().stream()
                 .filter(b -> b.seat().equals(connection.seat().word()))
                 .map(ThroughBore::size)
                 .toList();
@@ -115,7 +122,7 @@ final class ConnectionLookup {
     }
 
     static @Nullable Figure boreOrNull(Catalogue catalogue, String seat, String size) {
-        for (ThroughBore row : catalogue.throughBores()) {
+        for (ThroughBore row : catalogue.rows().throughBores()) {
             if (row.seat().equals(seat) && row.size().equals(size)) {
                 return row.boreM();
             }

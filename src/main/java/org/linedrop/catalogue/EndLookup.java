@@ -19,6 +19,10 @@ final class EndLookup {
             throw new CatalogueException("no hose end is called \"" + kind + "\"", Names.hint(kind, KINDS));
         }
         checkAngle("hose end", sort, angleDeg);
+        if (sort.equals("barb") && hose.liner().equals("PTFE")) {
+            throw new CatalogueException(
+                    hose.name() + ": PTFE hose does not hold on a barb", "Write straight, or take another hose");
+        }
         NippleSize nipple = nipple(catalogue, hose, build, sort);
         Connection connection = connection(catalogue, hose, sort, detail);
         Figure through = sort.equals("barb") ? nipple.boreM() : ConnectionLookup.bore(catalogue, connection);
@@ -32,16 +36,25 @@ final class EndLookup {
                 nipple.boreM(),
                 nipple.lengthM(),
                 through,
-                sort.equals("swept") ? catalogue.endConstant("swept-bend-ratio") : null,
+                sort.equals("swept") ? constant(catalogue, "swept-bend-ratio") : null,
                 lossCoefficient(catalogue, sort),
                 cutOff(catalogue, hose, sort, angleDeg),
                 connection);
     }
 
+    static Figure constant(Catalogue catalogue, String name) {
+        for (EndConstant row : catalogue.rows().endConstants()) {
+            if (row.name().equals(name)) {
+                return row.figure();
+            }
+        }
+        throw new IllegalStateException("no end constant " + name);
+    }
+
     private static @Nullable Figure lossCoefficient(Catalogue catalogue, String kind) {
         return switch (kind) {
-            case "banjo" -> catalogue.endConstant("banjo-loss-coefficient");
-            case "quick-connect" -> catalogue.endConstant("quick-connect-loss-coefficient");
+            case "banjo" -> constant(catalogue, "banjo-loss-coefficient");
+            case "quick-connect" -> constant(catalogue, "quick-connect-loss-coefficient");
             default -> null;
         };
     }
@@ -72,14 +85,14 @@ final class EndLookup {
         HoseFamily family = catalogue.family(hose.family());
         String usual = family.endBuild();
         String asked = build.isEmpty() || build.equals("reusable") ? usual : build;
-        for (NippleSize nipple : catalogue.nipples()) {
+        for (NippleSize nipple : catalogue.rows().nipples()) {
             if (nipple.family().equals(hose.family())
                     && nipple.size().equals(hose.sizeText())
                     && nipple.build().equals(asked)) {
                 return nipple;
             }
         }
-        List<String> builds = catalogue.nipples().stream()
+        List<String> builds = catalogue.rows().nipples().stream()
                 .filter(n -> n.family().equals(hose.family()) && n.size().equals(hose.sizeText()))
                 .map(NippleSize::build)
                 .toList();
@@ -97,7 +110,7 @@ final class EndLookup {
         return switch (kind) {
             case "banjo" -> {
                 String bolt = needed(detail, "banjo: which bolt?", "Write banjo M10, M12, M14, M16 or M18");
-                yield ConnectionLookup.of(catalogue, Seat.BANJO, Gender.MALE, bolt, "banjo " + bolt);
+                yield ConnectionLookup.banjo(catalogue, bolt);
             }
             case "quick-connect" -> {
                 String tube = needed(detail, "quick-connect: which tube?", "Write quick-connect 3/8 in");
@@ -129,7 +142,7 @@ final class EndLookup {
         if (!kind.equals("straight") && !kind.equals("swept")) {
             return null;
         }
-        for (CutOff row : catalogue.cutOffs()) {
+        for (CutOff row : catalogue.rows().cutOffs()) {
             boolean itsSize = row.size().equals(hose.sizeText()) || row.size().equals(hose.sizeText() + "Z");
             if (row.cutOff()
                     && !row.doubtful()

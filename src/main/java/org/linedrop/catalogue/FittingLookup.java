@@ -29,7 +29,7 @@ final class FittingLookup {
                     "Write outside diameter x wall, as in 3/8 in x 0.035 in");
         }
         TubeSize row = null;
-        for (TubeSize tube : catalogue.tubes()) {
+        for (TubeSize tube : catalogue.rows().tubes()) {
             if (tube.material().equals(known.name())
                     && Math.abs(tube.outsideDiameterM() - outsideDiameterM) <= SAME_LENGTH_M
                     && Math.abs(tube.wallM() - wallM) <= SAME_LENGTH_M) {
@@ -52,24 +52,26 @@ final class FittingLookup {
     }
 
     private static TubeMaterial material(Catalogue catalogue, String name) {
-        for (TubeMaterial material : catalogue.tubeMaterials()) {
+        for (TubeMaterial material : catalogue.rows().tubeMaterials()) {
             if (material.name().equalsIgnoreCase(name.strip())) {
                 return material;
             }
         }
-        List<String> names =
-                catalogue.tubeMaterials().stream().map(TubeMaterial::name).toList();
+        List<String> names = catalogue.rows().tubeMaterials().stream()
+                .map(TubeMaterial::name)
+                .toList();
         throw new CatalogueException("no tube material is called \"" + name + "\"", Names.hint(name, names));
     }
 
     static Figure roughness(Catalogue catalogue, String surface) {
-        for (SurfaceRoughness row : catalogue.roughness()) {
+        for (SurfaceRoughness row : catalogue.rows().roughness()) {
             if (row.surface().equals(surface)) {
                 return row.roughnessM();
             }
         }
-        List<String> names =
-                catalogue.roughness().stream().map(SurfaceRoughness::surface).toList();
+        List<String> names = catalogue.rows().roughness().stream()
+                .map(SurfaceRoughness::surface)
+                .toList();
         throw new CatalogueException("no surface is called \"" + surface + "\"", Names.hint(surface, names));
     }
 
@@ -96,6 +98,7 @@ final class FittingLookup {
                 ConnectionLookup.bore(catalogue, to),
                 Math.toRadians(angleDeg),
                 angleDeg > 0 && !bentTube,
+                angleDeg > 0 && bentTube ? EndLookup.constant(catalogue, "swept-bend-ratio") : null,
                 2,
                 first,
                 second);
@@ -108,13 +111,15 @@ final class FittingLookup {
         }
         Connection side = flare(catalogue, kind, size, Gender.MALE);
         Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize(kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, 2, side, side);
+        return new AdapterSize(
+                kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, null, 2, side, side);
     }
 
     static AdapterSize cap(Catalogue catalogue, String size) {
         Connection side = flare(catalogue, "cap", size, Gender.SWIVEL);
         Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize("cap", side.size(), bore, bore, 0, false, 1, side, Connection.notStated("nothing"));
+        return new AdapterSize(
+                "cap", side.size(), bore, bore, 0, false, null, 1, side, Connection.notStated("nothing"));
     }
 
     /** Tee ({@code -8}, {@code -8 to -6}) or Y block ({@code -8 to -6}): male 37-degree flares. */

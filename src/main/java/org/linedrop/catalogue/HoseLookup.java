@@ -3,6 +3,8 @@ package org.linedrop.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Finds a hose by family and size, or says why there is none. */
@@ -11,6 +13,9 @@ final class HoseLookup {
     private static final String TWO_BORES = "100R14";
 
     private static final List<String> ITS_FAMILIES = List.of("100R14 tube-size", "100R14 true-size");
+
+    private static final Pattern BARE_NUMBER = Pattern.compile("#?\\d{1,2}");
+    private static final Pattern DIGITS = Pattern.compile("\\d{1,2}");
 
     private HoseLookup() {}
 
@@ -37,7 +42,9 @@ final class HoseLookup {
     /** Family and size in one text, {@code race PTFE -8}. */
     static HoseSize find(Catalogue catalogue, String text) {
         String asked = text.strip();
-        if (SizeText.dash(asked) != null) {
+        if (SizeText.dash(asked) != null
+                || SizeText.inch(asked) != null
+                || BARE_NUMBER.matcher(asked).matches()) {
             throw noFamily(catalogue, asked);
         }
         String best = "";
@@ -57,8 +64,10 @@ final class HoseLookup {
     }
 
     private static boolean startsWith(String text, String name) {
-        return text.regionMatches(true, 0, name, 0, name.length())
-                && (text.length() == name.length() || text.charAt(name.length()) == ' ');
+        if (!text.regionMatches(true, 0, name, 0, name.length())) {
+            return false;
+        }
+        return text.length() == name.length() || " -#".indexOf(text.charAt(name.length())) >= 0;
     }
 
     /** Where the size of an unknown family may start: at the last blank before a digit or a dash. */
@@ -96,26 +105,23 @@ final class HoseLookup {
                     "If you wrote #8: YAML drops everything after \" #\". Write it as in " + family.name() + " "
                             + example);
         }
-        String dash = SizeText.dash(size);
-        String inch = SizeText.inch(size);
-        if (family.sizedByDash()) {
-            if (dash == null) {
-                throw new CatalogueException(
-                        family.name() + " \"" + size.strip() + "\": it is sized by dash",
-                        "Write it as in " + family.name() + " " + example);
-            }
-            return dash;
+        String normal = family.sizedByDash() ? SizeText.dash(size) : SizeText.inch(size);
+        if (normal != null) {
+            return normal;
         }
-        if (inch == null) {
-            throw new CatalogueException(
-                    family.name() + " \"" + size.strip() + "\": it is sized by inch",
-                    "Write it as in " + family.name() + " " + example);
-        }
-        return inch;
+        Matcher digits = DIGITS.matcher(size);
+        String meant = digits.find() ? "-" + digits.group() : "";
+        String write = family.sizedByDash() && sizes.contains(meant)
+                ? "Write " + family.name() + " " + meant
+                : "Write it as in " + family.name() + " " + example;
+        throw new CatalogueException(
+                family.name() + " \"" + size.strip() + "\": it is sized by " + (family.sizedByDash() ? "dash" : "inch"),
+                write);
     }
 
     private static CatalogueException twoBores(Catalogue catalogue, String size) {
-        String dash = SizeText.dash(size) == null ? "-6" : SizeText.dash(size);
+        String known = SizeText.dash(size);
+        String dash = known == null ? "-6" : known;
         StringBuilder names = new StringBuilder();
         for (String family : ITS_FAMILIES) {
             for (HoseSize hose : catalogue.hoses()) {
@@ -134,24 +140,30 @@ final class HoseLookup {
         return new CatalogueException(TWO_BORES + " is sold in two bores: write " + names + ", or give bore:", "");
     }
 
-    private static CatalogueException noFamily(Catalogue catalogue, String size) {
-        String dash = SizeText.dash(size);
+    private static CatalogueException noFamily(Catalogue catalogue, String asked) {
+        String inch = SizeText.inch(asked);
+        if (inch != null) {
+            List<String> names =
+                    catalogue.hosesOfSize(inch).stream().map(HoseSize::name).toList();
+            return new CatalogueException(
+                    "hose \"" + asked + "\": which hose?",
+                    names.isEmpty() ? "Write the family before the size" : "Write " + String.join(" or ", names));
+        }
+        String known = SizeText.dash(asked);
+        String dash = known != null ? known : "-" + asked.replace("#", "");
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (HoseSize hose : catalogue.hoses()) {
-            if (hose.sizeText().equals(dash)) {
-                low = Math.min(low, hose.boreM().low());
-                high = Math.max(high, hose.boreM().value());
-            }
+        for (HoseSize hose : catalogue.hosesOfSize(dash)) {
+            low = Math.min(low, hose.boreM().low());
+            high = Math.max(high, hose.boreM().value());
         }
         // from the smallest sold to the largest usual bore: the upper ends of true-size hose are a guessed 3 %
         String range = high > 0
-                ? " The bore of " + dash + " is " + millimetres(low) + " to " + millimetres(high) + " mm by family."
+                ? " The bore of " + dash + " is " + millimetres(low) + " to " + millimetres(high) + " mm by family"
                 : "";
-        String number = dash == null ? "8" : dash.substring(1);
         return new CatalogueException(
-                "hose \"" + size + "\": which hose?" + range,
-                "For example race PTFE " + dash + "; see: linedrop catalogue hoses --dash " + number);
+                "hose \"" + asked + "\": which hose?" + range,
+                "For example race PTFE " + dash + "; see: linedrop catalogue hoses --dash " + dash.substring(1));
     }
 
     private static String millimetres(double metres) {

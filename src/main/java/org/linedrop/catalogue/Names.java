@@ -9,10 +9,23 @@ final class Names {
     /** More than this many wrong letters is another word. */
     private static final int MOST_WRONG = 4;
 
+    /** Part of a name shorter than this says nothing. */
+    private static final int LEAST_PART = 3;
+
     private Names() {}
 
     /** "Did you mean A?" with the nearest name, or "It must be one of A, B, C". */
     static String hint(String asked, List<String> known) {
+        List<String> holding = new ArrayList<>();
+        for (String name : known) {
+            if (asked.strip().length() >= LEAST_PART
+                    && name.toLowerCase(Locale.ROOT).contains(asked.strip().toLowerCase(Locale.ROOT))) {
+                holding.add(name);
+            }
+        }
+        if (!holding.isEmpty()) {
+            return "Did you mean " + String.join(" or ", holding) + "?";
+        }
         String nearest = "";
         int least = MOST_WRONG + 1;
         for (String name : known) {

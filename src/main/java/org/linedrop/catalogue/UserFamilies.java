@@ -82,7 +82,7 @@ final class UserFamilies {
         List<NippleSize> made = new ArrayList<>();
         for (UserFamily.Row row : user.rows()) {
             String size = size(user, row, like);
-            for (NippleSize nipple : base.nipples()) {
+            for (NippleSize nipple : base.rows().nipples()) {
                 if (nipple.family().equals(like.name()) && nipple.size().equals(size)) {
                     Figure bore = row.endBoreM() != null
                             ? row.endBoreM()

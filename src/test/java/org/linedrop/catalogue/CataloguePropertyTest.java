@@ -23,11 +23,11 @@ class CataloguePropertyTest {
     @Test
     void everyFigureHasLowUpToUsualUpToHigh() throws ReflectiveOperationException {
         List<Record> rows = new ArrayList<>(ALL.hoses());
-        rows.addAll(ALL.nipples());
-        rows.addAll(ALL.throughBores());
-        rows.addAll(ALL.tubes());
-        rows.addAll(ALL.roughness());
-        rows.addAll(ALL.cutOffs());
+        rows.addAll(ALL.rows().nipples());
+        rows.addAll(ALL.rows().throughBores());
+        rows.addAll(ALL.rows().tubes());
+        rows.addAll(ALL.rows().roughness());
+        rows.addAll(ALL.rows().cutOffs());
         int count = 0;
         for (Record row : rows) {
             for (RecordComponent part : row.getClass().getRecordComponents()) {

@@ -79,7 +79,7 @@ class CatalogueTest {
     @Test
     void aDashAloneShowsTheRangeOfBores() {
         CatalogueException refused = refused(() -> ALL.hose("-8"));
-        assertThat(refused.message()).isEqualTo("hose \"-8\": which hose? The bore of -8 is 9.9 to 12.7 mm by family.");
+        assertThat(refused.message()).isEqualTo("hose \"-8\": which hose? The bore of -8 is 9.9 to 12.7 mm by family");
         assertThat(refused.hint()).isEqualTo("For example race PTFE -8; see: linedrop catalogue hoses --dash 8");
     }
 
@@ -91,6 +91,16 @@ class CatalogueTest {
         assertThat(refused(() -> ALL.hose("race PTFE -7")).hint()).contains("-6", "-8");
         assertThat(refused(() -> ALL.hose("fuel hose -6")).message()).contains("sized by inch");
         assertThat(refused(() -> ALL.hose("race PTFE 3/8 in")).message()).contains("sized by dash");
+        assertThat(refused(() -> ALL.hose("race PTFE #8")).hint()).isEqualTo("Write race PTFE -8");
+        assertThat(refused(() -> ALL.hose("race PTFE 8")).hint()).isEqualTo("Write race PTFE -8");
+        assertThat(refused(() -> ALL.hose("ptfe -6")).hint())
+                .isEqualTo("Did you mean race PTFE or true-size PTFE or convoluted PTFE?");
+        assertThat(refused(() -> ALL.hose("8")).message()).contains("9.9 to 12.7 mm");
+        assertThat(refused(() -> ALL.hose("5/16 in")).hint()).isEqualTo("Write fuel hose 5/16 in");
+        assertThat(ALL.hose("race PTFE-6")).isEqualTo(ALL.hose("race PTFE -6"));
+        assertThat(refused(() -> ALL.end(ALL.hose("race PTFE -6"), "barb", 0)).message())
+                .contains("does not hold on a barb");
+        assertThat(refused(() -> ALL.hose("")).message()).contains("no hose family");
     }
 
     @Test
@@ -158,7 +168,7 @@ class CatalogueTest {
 
     @Test
     void everyEndOfEveryHoseHasANippleThatFitsInIt() {
-        assertThat(ALL.nipples())
+        assertThat(ALL.rows().nipples())
                 .hasSizeGreaterThan(150)
                 .allSatisfy(n -> assertThat(n.boreM().value())
                         .isLessThanOrEqualTo(

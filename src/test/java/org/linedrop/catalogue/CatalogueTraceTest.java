@@ -122,21 +122,21 @@ class CatalogueTraceTest {
             add(all, hose, "max-temperature", hose.maxTemperatureK());
             add(all, hose, "mass", hose.massKgPerM());
         }
-        for (NippleSize nipple : ALL.nipples()) {
+        for (NippleSize nipple : ALL.rows().nipples()) {
             all.add(new Picked(
                     nipple.family() + " " + nipple.size() + " " + nipple.build(),
                     nipple.boreM(),
                     "hose_ends",
                     Map.of("family", nipple.family(), "size", nipple.size(), "build", nipple.build())));
         }
-        for (ThroughBore bore : ALL.throughBores()) {
+        for (ThroughBore bore : ALL.rows().throughBores()) {
             all.add(new Picked(
                     bore.seat() + " " + bore.size(),
                     bore.boreM(),
                     "through_bores",
                     Map.of("seat", bore.seat(), "size", bore.size())));
         }
-        for (SurfaceRoughness row : ALL.roughness()) {
+        for (SurfaceRoughness row : ALL.rows().roughness()) {
             all.add(new Picked(row.surface(), row.roughnessM(), "roughness", Map.of("surface", row.surface())));
         }
         return all;

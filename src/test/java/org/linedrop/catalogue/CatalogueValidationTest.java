@@ -150,7 +150,7 @@ class CatalogueValidationTest {
     }
 
     private static TaperPipeSize pipe(String size) {
-        return ALL.taperPipe().stream()
+        return ALL.rows().taperPipe().stream()
                 .filter(p -> p.size().equals(size))
                 .findFirst()
                 .orElseThrow();
@@ -169,7 +169,7 @@ class CatalogueValidationTest {
 
     private static double cutOff(String key) {
         String[] parts = key.split(" \\| ", -1);
-        return ALL.cutOffs().stream()
+        return ALL.rows().cutOffs().stream()
                 .filter(c -> c.end().equals(parts[0])
                         && c.size().equals(parts[1])
                         && Math.round(Math.toDegrees(c.angleRad())) == Long.parseLong(parts[2]))

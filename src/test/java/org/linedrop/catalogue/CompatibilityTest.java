@@ -45,7 +45,7 @@ class CompatibilityTest {
 
     @Test
     void whatDoesNotSuitSaysWhatToAskFor() {
-        assertThat(ALL.compatibility()).hasSize(105).allSatisfy(row -> {
+        assertThat(ALL.rows().compatibility()).hasSize(105).allSatisfy(row -> {
             if (row.grade() != Compatibility.Grade.RECOMMENDED) {
                 assertThat(row.askFor()).as(row.text()).startsWith("ask for ".substring(0, 4));
             }
@@ -55,11 +55,11 @@ class CompatibilityTest {
 
     @Test
     void everyLiningMeetsEveryFluid() {
-        List<String> liners = ALL.compatibility().stream()
+        List<String> liners = ALL.rows().compatibility().stream()
                 .map(Compatibility::liner)
                 .distinct()
                 .toList();
-        List<String> fluids = ALL.compatibility().stream()
+        List<String> fluids = ALL.rows().compatibility().stream()
                 .map(Compatibility::fluid)
                 .distinct()
                 .toList();

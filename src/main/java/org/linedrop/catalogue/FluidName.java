@@ -1,0 +1,11 @@
+package org.linedrop.catalogue;
+
+import java.io.Serializable;
+
+/**
+ * Another name of a fluid.
+ *
+ * @param name  the other name, for example {@code E85 summer}
+ * @param fluid what the compatibility table calls it
+ */
+public record FluidName(String name, String fluid) implements Serializable {}
