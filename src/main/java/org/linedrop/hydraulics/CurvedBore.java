@@ -16,7 +16,8 @@ import org.linedrop.fact.Status;
  *
  * <p>Joins, all with continuous slope: smoothstep over Re_c to 1.25 Re_c; Ito's ratio grows from 1 by smoothstep over X
  * 0.034 to 0.068 (where it is under 1.008); it is held above X 300, the end of Ito's data, its corner rounded over X 246
- * to 362 (0.4 per cent at most): warn there, {@link #beyondData}. From R/r 860 to 2000 the law goes back to that of a
+ * to 362 (0.4 per cent at most), and bends tighter than R/r 5 are taken as R/r 5 (at R/r 1.5 White's ratio would leave the
+ * laminar law above the turbulent one and the loss falling with flow): warn there, {@link #beyondData}. From R/r 860 to 2000 the law goes back to that of a
  * straight bore by smoothstep. Accuracy: about 5 per cent for developed flow; Mishra and Gupta's turbulent law agrees
  * within 5 per cent, Ito's laminar one within 4 per cent for De over 100 (10 per cent at De 20).
  */
@@ -53,6 +54,7 @@ public final class CurvedBore {
     private static final double CRITICAL_AT_ONE = 2e4;
     private static final double CRITICAL_POWER = -0.32;
     private static final double TIGHTEST = 15;
+    private static final double HELD = 5;
     private static final double WIDEST = 860;
     private static final double STRAIGHT = 2000;
     private static final double LOWEST_CRITICAL = 2000;
@@ -72,14 +74,14 @@ public final class CurvedBore {
     }
 
     /**
-     * Whether the turbulent ratio is held because Ito has no data there.
+     * Whether the law is held because there are no data.
      *
      * @param reynolds    Reynolds number
      * @param radiusRatio R/r
-     * @return true over Re (r/R)^2 = 300
+     * @return true over Re (r/R)^2 = 300 and under R/r 5
      */
     public static boolean beyondData(double reynolds, double radiusRatio) {
-        return reynolds / (radiusRatio * radiusRatio) > ITO_HIGH;
+        return radiusRatio < HELD || reynolds / (radiusRatio * radiusRatio) > ITO_HIGH;
     }
 
     /**
@@ -148,7 +150,7 @@ public final class CurvedBore {
         double f = 0;
         double slope = 0;
         if (back < 1) {
-            curved(reynolds, relativeRoughness, radiusRatio, valueAndSlope);
+            curved(reynolds, relativeRoughness, Math.max(radiusRatio, HELD), valueAndSlope);
             f = valueAndSlope[0];
             slope = valueAndSlope[1];
         }

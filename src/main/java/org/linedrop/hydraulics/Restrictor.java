@@ -17,7 +17,8 @@ import org.linedrop.fact.Status;
  *       {@code 1/Cd = 1/(0.827 - 0.0085 l/d) + (20/Re)(1 + 2.25 l/d) - 0.005 l/d/(1 + 7.5 log10(0.00015 Re)^2)}, fitted to
  *       data over Re 10 to 20000. It leaves a drop at rest, and is therefore continued through zero, with the same value and
  *       slope, from the Reynolds number where its drop becomes proportional to the flow. Bores that are not large take
- *       it times the turbulent thick-edge loss over that between vessels (1.5): our assumption.
+ *       it times the turbulent thick-edge loss over that between vessels (1.5), the mean of both directions so that the
+ *       slope is continuous at rest: our assumption.
  * </ul>
  *
  * <p>Between 2 and 3 and between 10 and 15 bores the two drops are blended by smoothstep in l/d. At low Reynolds number
@@ -188,7 +189,7 @@ public final class Restrictor {
         // where 1/Cd is twice 1/Cd_u the drop is proportional to the flow, but for the last term of the law (3e-3)
         double joinRe = viscous(lengthOverBore) * ultimate(lengthOverBore);
         double reynolds = Math.abs(flow) * perFlow;
-        double share = turbulentK(flow >= 0) / BETWEEN_VESSELS;
+        double share = 0.5 * (turbulentK(true) + turbulentK(false)) / BETWEEN_VESSELS;
         double join = joinRe / perFlow;
         if (reynolds > joinRe) {
             longAt(flow, reynolds, share, density, out);

@@ -63,6 +63,25 @@ class ColebrookValidationTest {
         assertThat(worst.deviation).as(worst.at).isLessThan(TOLERANCE);
     }
 
+    /** Between the rows of the file: the equation itself, on the side where it loses no digits. */
+    @Test
+    void factorSolvesTheEquationEverywhere() {
+        java.util.Random random = new java.util.Random(5);
+        for (int i = 0; i < 200_000; i++) {
+            double reynolds = Math.pow(10, -3 + 15 * random.nextDouble());
+            double roughness = i % 5 == 0 ? 0 : Math.pow(10, -7 + 7 * random.nextDouble());
+            double y = 1 / Math.sqrt(Colebrook.frictionFactor(reynolds, roughness));
+            double argument = roughness / 3.7 + 2.51 * y / reynolds;
+            double residual = y + 2 * Math.log10(argument);
+            double slope = 1 + 2 / Math.log(10) * 2.51 / reynolds / argument;
+            // correction of y that the residual asks for; its own rounding is a few ulps of y and of the logarithm
+            double allowed = 1e-13 * y;
+            assertThat(Math.abs(residual / slope))
+                    .as("Re %s, e/D %s", reynolds, roughness)
+                    .isLessThan(allowed);
+        }
+    }
+
     @Test
     void claimsNameTheWorstCase() {
         assertThat(claims())
