@@ -137,7 +137,7 @@ final class Sizes {
     /** The tube some diameters up or down: the wall sold that is nearest to the present one. */
     private static Optional<TubeSize> tube(Tube tube, int steps) {
         String material = tube.size().material();
-        List<Double> diameters = CATALOGUE.tubes().stream()
+        List<Double> diameters = CATALOGUE.rows().tubes().stream()
                 .map(TubeSize::outsideDiameterM)
                 .distinct()
                 .sorted()
@@ -157,7 +157,7 @@ final class Sizes {
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
-        double sold = CATALOGUE.tubes().stream()
+        double sold = CATALOGUE.rows().tubes().stream()
                 .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
                 .map(TubeSize::wallM)

@@ -1,0 +1,44 @@
+package consumer;
+
+import java.util.List;
+import org.linedrop.circuit.Change;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.result.PartRow;
+import org.linedrop.result.Result;
+import org.linedrop.study.FeedCheck;
+import org.linedrop.units.Display;
+
+/** What a build-planning tool would do: say a circuit in code, solve it, ask a question. */
+public final class Planner {
+    private Planner() {}
+
+    /** Prints rows and the answer; fails when the library does not answer as it should. */
+    public static void main(String[] arguments) {
+        Circuit feed = Circuit.of(
+                Tree.of("linedrop", "1", "service", "injected fuel", "fluid", "E10", "temperature", "40 C")
+                        .with("points", Tree.of()
+                                .with("regulator", Tree.of("kind", "held", "pressure", "400 kPa"))
+                                .with("rail", Tree.of("kind", "draw", "takes", "180 L/h")))
+                        .with("runs", Tree.of()
+                                .with("feed", Tree.of("from", "regulator", "to", "rail")
+                                        .with("parts", Tree.items(Tree.of(
+                                                "hose", "race PTFE -6", "length", "4.2 m", "ends", "straight to 90")))))
+                        .with("limits", Tree.of().with("rail", Tree.of("pressure", "at least 380 kPa"))),
+                "");
+        Result result = Result.of(feed).orThrow();
+        for (PartRow row : result.rows()) {
+            System.out.printf("%s %s %s: %.0f Pa%n", row.run(), row.row(), row.name(), row.dropPa());
+        }
+        String small = FeedCheck.of(feed).cases().get(0).sentence(Display.METRIC);
+        Circuit changed = feed.with(List.of(Change.of("feed 1", "hose", "race PTFE -8")));
+        String large = FeedCheck.of(changed).cases().get(0).sentence(Display.METRIC);
+        System.out.println(small);
+        System.out.println(large);
+        double before = result.point("rail").orElseThrow().staticPressurePa();
+        double after = Result.of(changed).orThrow().point("rail").orElseThrow().staticPressurePa();
+        if (!(after > before && after < 400_000)) {
+            throw new IllegalStateException("a larger hose must lose less, but " + before + " Pa became " + after);
+        }
+    }
+}
