@@ -51,7 +51,7 @@ final class CaseMerge {
     }
 
     static String thisCase(Tree.Branch file) {
-        return file.get(Keys.THIS_CASE.name()) instanceof Tree.Text text ? text.text() : "as written";
+        return file.get(Keys.THIS_CASE.name()) instanceof Tree.Text text ? text.text() : Circuit.UNNAMED_CASE;
     }
 
     private static List<String> names(Tree.Branch branch) {

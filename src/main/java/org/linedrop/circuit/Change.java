@@ -1,22 +1,15 @@
 package org.linedrop.circuit;
 
 import java.io.Serializable;
-import java.util.Map;
-import java.util.TreeMap;
 import org.linedrop.circuit.form.Tree;
 
 /**
  * One thing changed in a circuit, in the words of the circuit file.
  *
- * @param subject a point, device, run, part or top-level key
- * @param values  key and value as written; empty to take a part out
+ * @param subject a point, device, run, part, or key of the file itself
+ * @param value   what it says from now on: keys that replace its own, or a text
  */
-public record Change(String subject, Map<String, String> values) implements Serializable {
-
-    /** Copies the values in the order of their keys. */
-    public Change {
-        values = java.util.Collections.unmodifiableMap(new TreeMap<>(values));
-    }
+public record Change(String subject, Tree value) implements Serializable {
 
     /**
      * One key changed.
@@ -27,7 +20,30 @@ public record Change(String subject, Map<String, String> values) implements Seri
      * @return the change
      */
     public static Change of(String subject, String key, String value) {
-        return new Change(subject, Map.of(key, value));
+        return new Change(subject, Tree.of(key, value));
+    }
+
+    /**
+     * A key of the file itself changed.
+     *
+     * @param key   for example {@code temperature} or {@code motion}
+     * @param value the new value as written
+     * @return the change
+     */
+    public static Change of(String key, String value) {
+        return new Change(key, Tree.text(value));
+    }
+
+    /**
+     * A limit changed or added.
+     *
+     * @param subject  a point or device
+     * @param quantity what of it
+     * @param bound    the bound as written
+     * @return the change
+     */
+    public static Change limit(String subject, String quantity, String bound) {
+        return new Change("limits", Tree.of().with(subject, Tree.of(quantity, bound)));
     }
 
     /**
@@ -37,35 +53,10 @@ public record Change(String subject, Map<String, String> values) implements Seri
      * @return the change
      */
     public static Change without(String part) {
-        return new Change(part, Map.of());
+        return new Change(part, Tree.text("none"));
     }
 
     Tree.Entry entry() {
-        if (values.isEmpty()) {
-            return new Tree.Entry(subject, 0, 0, Tree.text("none"));
-        }
-        if (values.containsKey("")) {
-            return new Tree.Entry(subject, 0, 0, Tree.text(values.get("")));
-        }
-        Tree.Branch patch = Tree.of();
-        for (Map.Entry<String, String> value : values.entrySet()) {
-            patch = patch.with(value.getKey(), Tree.text(value.getValue()));
-        }
-        return new Tree.Entry(subject, 0, 0, patch);
-    }
-
-    /**
-     * The change as a sentence would name it.
-     *
-     * @return for example {@code feed 4 tube: steel 3/8 in x 0.035 in}
-     */
-    public String text() {
-        if (values.isEmpty()) {
-            return "without " + subject;
-        }
-        StringBuilder text = new StringBuilder(subject);
-        values.forEach((key, value) ->
-                text.append(' ').append(key).append(key.isEmpty() ? "" : ": ").append(value));
-        return text.toString();
+        return new Tree.Entry(subject, 0, 0, value);
     }
 }

@@ -42,6 +42,11 @@ public record Circuit(
         Said words)
         implements Serializable {
 
+    /** Name of the case as written, where the file gives it none. */
+    public static final String UNNAMED_CASE = "as written";
+
+    private static final String CASES = "cases";
+
     /**
      * What a circuit was read from.
      *
@@ -91,8 +96,6 @@ public record Circuit(
         }
         return circuit;
     }
-
-    private static final String CASES = "cases";
 
     private static @Nullable Circuit read(Tree.Branch base, Tree.Branch here, String file, Problems problems) {
         return new CircuitReader(here, Catalogue.standard(), problems).read(new Said(file, base, here));

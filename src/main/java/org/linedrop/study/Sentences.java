@@ -3,6 +3,7 @@ package org.linedrop.study;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.Service;
 import org.linedrop.result.DeviceRow;
@@ -31,16 +32,16 @@ final class Sentences {
         CaseVerdict verdict = check.verdict();
         LimitRow limit = check.decisive();
         if (check.result().outcome() != Outcome.CONVERGED) {
-            return "NOT SOLVED: at " + check.caseName() + " "
+            return "NOT SOLVED: " + at()
                     + check.result().outcome().word() + ". "
                     + check.result().usual().detail();
         }
         if (check.result().circuit().service() == Service.BRAKE) {
-            return "At " + check.caseName() + ": volume and flow only; brakes are not for us to judge.";
+            return check.caseName() + ": volume and flow only; brakes are not for us to judge.";
         }
         if (verdict == null || limit == null) {
-            return "NO VERDICT: at " + check.caseName()
-                    + " no limit is given that could be judged; the table says where" + " pressure goes.";
+            return "NO VERDICT: " + at() + "no limit is given that could be judged; the table says where"
+                    + " pressure goes.";
         }
         text.append(verdict.word().toUpperCase(Locale.ROOT)).append(": ");
         switch (verdict) {
@@ -51,6 +52,11 @@ final class Sentences {
             default -> holds(limit, verdict);
         }
         return text.toString();
+    }
+
+    /** {@code at full load }, or nothing where the file does not name its case. */
+    private String at() {
+        return check.caseName().equals(Circuit.UNNAMED_CASE) ? "" : "at " + check.caseName() + " ";
     }
 
     /** The figure of a limit: what its subject gets. */
@@ -82,12 +88,7 @@ final class Sentences {
     }
 
     private void undersized(LimitRow row) {
-        text.append("at ")
-                .append(check.caseName())
-                .append(' ')
-                .append(gets(row))
-                .append(", ")
-                .append(off(row));
+        text.append(at()).append(gets(row)).append(", ").append(off(row));
         CaseCheck.Culprit culprit = check.culprit();
         if (culprit != null) {
             text.append("; the ")
@@ -169,7 +170,7 @@ final class Sentences {
                 .filter(limit -> limit.verdict() == org.linedrop.result.Verdict.UNSURE)
                 .findFirst()
                 .orElse(ignored);
-        text.append("at ").append(check.caseName()).append(' ').append(gets(row));
+        text.append(at()).append(gets(row));
         if (row.margin() >= 0) {
             text.append(", ")
                     .append(difference(row.margin(), row))
@@ -200,13 +201,7 @@ final class Sentences {
     }
 
     private void starved(LimitRow row) {
-        text.append("at ")
-                .append(check.caseName())
-                .append(' ')
-                .append(gets(row))
-                .append(", ")
-                .append(off(row))
-                .append('.');
+        text.append(at()).append(gets(row)).append(", ").append(off(row)).append('.');
         height(row);
         lossless(row);
     }
@@ -225,9 +220,8 @@ final class Sentences {
     }
 
     private void holds(LimitRow row, CaseVerdict verdict) {
-        text.append("at ")
-                .append(check.caseName())
-                .append(" every limit holds; nearest is ")
+        text.append(at())
+                .append("every limit holds; nearest is ")
                 .append(row.limit().id())
                 .append(" at ")
                 .append(amount(row.value(), row))

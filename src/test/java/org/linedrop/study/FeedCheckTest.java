@@ -1,0 +1,115 @@
+package org.linedrop.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.linedrop.Examples;
+import org.linedrop.circuit.Change;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.result.CaseResult;
+import org.linedrop.result.Verdict;
+import org.linedrop.units.Display;
+
+class FeedCheckTest {
+    private static CaseCheck first(Circuit circuit) {
+        return FeedCheck.of(circuit, List.of(circuit.caseNames().get(0)))
+                .cases()
+                .get(0);
+    }
+
+    @Test
+    void anOldNarrowLineIsUndersizedAndNamed() {
+        CaseCheck check = first(Examples.circuit("fuel-feed-516.yaml"));
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.UNDERSIZED);
+        assertThat(check.culprit()).isNotNull();
+        assertThat(check.culprit().part()).isEqualTo("old hard line");
+        assertThat(check.sentence(Display.METRIC))
+                .startsWith("UNDERSIZED: at full load the rail gets ")
+                .contains("kPa short of 375.0", "old hard line (feed 4)", "Smallest change that holds", "3/8 in")
+                .contains("The pump is not the trouble");
+        assertThat(check.sentence(Display.US)).contains(" psi short of ").doesNotContain("kPa");
+    }
+
+    @Test
+    void theChangeNamedWasSolvedAndHolds() {
+        Circuit circuit = Examples.circuit("fuel-feed-516.yaml");
+        CaseCheck.Mend mend = first(circuit).mend();
+        assertThat(mend).isNotNull();
+        CaseResult again = CaseResult.of(circuit.with(mend.changes()));
+        assertThat(again.limits()).allSatisfy(row -> assertThat(row.margin()).isPositive());
+        assertThat(again.circuit().runs().get(1).parts())
+                .as("both adapters fall away")
+                .hasSize(4);
+    }
+
+    @Test
+    void theSameFeedInThreeEighthsIsAdequateInEveryDutyCase() {
+        FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-38.yaml"));
+        assertThat(check.cases())
+                .extracting(CaseCheck::verdict)
+                .containsOnly(CaseVerdict.ADEQUATE, CaseVerdict.OVERSIZED);
+        assertThat(check.cases()).allSatisfy(c -> assertThat(c.result().holds()).isTrue());
+        assertThat(check.cases().get(0).verdict()).isEqualTo(CaseVerdict.ADEQUATE);
+    }
+
+    @Test
+    void aLimitBetweenTheBoresSoldIsUnsure() {
+        Circuit feed = Examples.circuit("fuel-feed-38.yaml");
+        CaseResult three = CaseResult.of(feed);
+        double usual = three.usual().point("rail").orElseThrow().staticPressurePa();
+        double small = three.smallest().point("rail").orElseThrow().staticPressurePa();
+        String between = "at least " + (usual + small) / 2000 + " kPa";
+        CaseCheck check = first(feed.with(List.of(Change.limit("rail", "pressure", between))));
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.UNSURE);
+        assertThat(check.sentence(Display.METRIC)).contains("with the smallest bores sold", "Gauge one hose-end bore");
+        assertThat(check.result().limits().get(0).verdict()).isEqualTo(Verdict.UNSURE);
+    }
+
+    @Test
+    void aPumpThatIsTooSmallIsNotBlamedOnTheLine() {
+        Circuit feed = Examples.circuit("fuel-feed-38.yaml");
+        CaseCheck check = first(feed.with(List.of(Change.limit("pump", "spare flow", "at least 80 %"))));
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.PUMP_SHORT);
+        assertThat(check.mend()).isNull();
+        assertThat(check.sentence(Display.METRIC)).startsWith("PUMP SHORT: not the line: ");
+    }
+
+    @Test
+    void accelerationIsNotBlamedOnTheLine() {
+        Circuit feed = Examples.circuit("carburettor-feed.yaml");
+        CaseCheck check = first(feed.with(List.of(Change.of("motion", "launch 1.2 g"))));
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.STARVED);
+        assertThat(check.sentence(Display.METRIC)).contains("height and acceleration", "no hose saves that");
+    }
+
+    @Test
+    void withoutALimitThereIsNoVerdict() {
+        Circuit bare = Circuit.of(
+                Tree.of("linedrop", "1", "fluid", "water", "temperature", "20 C")
+                        .with(
+                                "points",
+                                Tree.of()
+                                        .with("a", Tree.of("kind", "held", "pressure", "10 kPa"))
+                                        .with("b", Tree.of("kind", "draw", "takes", "60 L/h")))
+                        .with(
+                                "runs",
+                                Tree.of()
+                                        .with(
+                                                "r",
+                                                Tree.of("from", "a", "to", "b")
+                                                        .with(
+                                                                "parts",
+                                                                Tree.items(Tree.of(
+                                                                        "hose",
+                                                                        "race PTFE -6",
+                                                                        "length",
+                                                                        "1 m",
+                                                                        "ends",
+                                                                        "none"))))),
+                "");
+        assertThat(first(bare).verdict()).isNull();
+        assertThat(first(bare).sentence(Display.METRIC)).startsWith("NO VERDICT");
+    }
+}
