@@ -11,6 +11,9 @@ import org.linedrop.fact.Words;
 
 /** The values of one element, read key by key; what is wrong goes to the list of problems. */
 final class Fields {
+    /** Stands for a value that was complained of already. */
+    private static final Tree.Items SPOILT = Tree.items();
+
     private final Tree.Branch tree;
     private final String path;
     private final Problems problems;
@@ -25,13 +28,37 @@ final class Fields {
      * @param others keys that are read elsewhere, such as {@code kind}
      */
     Fields(Tree.Branch tree, String path, Kind kind, List<String> others, Scope scope, Problems problems) {
-        this.tree = tree;
         this.path = path;
         this.problems = problems;
+        this.tree = withoutSplitNumbers(tree);
         unknownKeys(kind, others);
         for (Key<?> key : kind.keys()) {
             read(key, scope);
         }
+    }
+
+    /** In braces {@code length: 0,45 m} is read as two entries; they are put together again and complained of once. */
+    private Tree.Branch withoutSplitNumbers(Tree.Branch said) {
+        Tree.Branch rest = said;
+        for (int i = 1; i < said.entries().size(); i++) {
+            Tree.Entry before = said.entries().get(i - 1);
+            Tree.Entry entry = said.entries().get(i);
+            if (entry.key().matches("\\d.*")
+                    && entry.value() instanceof Tree.Text empty
+                    && empty.text().isEmpty()
+                    && before.value() instanceof Tree.Text whole
+                    && whole.text().matches("[+-]?\\d+")) {
+                String written = whole.text() + "," + entry.key();
+                problems.add(
+                        place(before.line(), before.column()),
+                        before.key(),
+                        written,
+                        before.key() + " \"" + written + "\": a comma is not a decimal point here",
+                        "Write " + written.replace(',', '.'));
+                rest = rest.without(entry.key()).with(before.key(), SPOILT);
+            }
+        }
+        return rest;
     }
 
     private void unknownKeys(Kind kind, List<String> others) {
@@ -60,13 +87,15 @@ final class Fields {
                         place(tree.line(), tree.column()),
                         key.name(),
                         "",
-                        key.name() + " is missing",
+                        key.name() + (key.name().endsWith("s") ? " are missing" : " is missing"),
                         key.hintWhenMissing());
             }
             return;
         }
         if (!(said instanceof Tree.Text text)) {
-            if (!key.name().equals(Keys.CURVES_MARK.name()) && !key.name().equals(Keys.PARTS_MARK.name())) {
+            if (said != SPOILT
+                    && !key.name().equals(Keys.CURVES_MARK.name())
+                    && !key.name().equals(Keys.PARTS_MARK.name())) {
                 problems.add(
                         place(said.line(), said.column()),
                         key.name(),

@@ -100,11 +100,7 @@ final class KeyForms {
             try {
                 return Fluids.find(text);
             } catch (UnknownFluidException unknown) {
-                throw new Key.FormException(
-                        unknown.getMessage(),
-                        unknown.suggestions().isEmpty()
-                                ? "Try: linedrop catalogue fluids"
-                                : "Did you mean " + String.join(", ", unknown.suggestions()) + "?");
+                throw new Key.FormException(unknown.getMessage(), "");
             }
         });
     }

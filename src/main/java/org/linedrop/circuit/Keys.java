@@ -189,7 +189,7 @@ public final class Keys {
             "ends",
             KeyForms.of("straight to 90", (text, scope) -> Ends.read(text)),
             "its two ends in flow order",
-            "a hose needs its ends: write \"ends: straight to 90\", or \"none\" for a bare measured piece");
+            "A hose needs its ends: write \"ends: straight to 90\", or \"none\" for a bare measured piece");
     static final Key<String> ENDS_KIND = optional(
             "ends kind",
             KeyForms.choice(List.of("reusable", "crimped", "push-on"), word -> word),

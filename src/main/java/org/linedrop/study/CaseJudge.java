@@ -112,7 +112,7 @@ final class CaseJudge {
             for (int i = 0; i < run.parts().size(); i++) {
                 String place = run.id() + " " + (i + 1);
                 if (run.parts().get(i).id().equals(part) && !part.equals(place)) {
-                    return part + " (" + place + ")";
+                    return "the " + part + " (" + place + ")";
                 }
             }
         }

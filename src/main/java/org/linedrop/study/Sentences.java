@@ -91,7 +91,7 @@ final class Sentences {
         text.append(at()).append(gets(row)).append(", ").append(off(row));
         CaseCheck.Culprit culprit = check.culprit();
         if (culprit != null) {
-            text.append("; the ")
+            text.append("; ")
                     .append(culprit.words())
                     .append(" takes ")
                     .append(whole(culprit.lossPa()))
