@@ -78,7 +78,7 @@ final class Blends {
             return percent == 0 ? WaterFluids.water() : WaterFluids.glycol(wanted.kind() == Kind.ETHYLENE, percent);
         }
         if (percent == 100) {
-            return SparkFuels.ethanol();
+            return AlcoholFluids.ethanol();
         }
         if (!(percent > 0 && percent < 100)) {
             throw new UnknownFluidException(

@@ -3,7 +3,7 @@ package org.linedrop.fluid;
 import java.util.List;
 import org.linedrop.fact.Source;
 
-/** Brake fluids. Levels are from memory; the class limits of 49 CFR 571.116 hold at both ends. */
+/** Brake fluids. Levels are from memory; the usual fluid keeps the class limits of 49 CFR 571.116. */
 final class BrakeFluids {
     private BrakeFluids() {}
 

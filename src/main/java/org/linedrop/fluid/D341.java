@@ -10,8 +10,9 @@ import org.linedrop.fact.Status;
  * Z = nu + 0.7 + exp(-1.47 - 1.84 nu - 0.51 nu^2), nu in mm2/s, T in K. The standard's explicit inverse is polished by
  * Newton steps, so that the line passes through its points exactly.
  *
- * <p>How good two points are: within about 3 % between them (worst 12 % of thirteen oils), 20 % low some 30 K below the
- * lower one and 38 % low at 37 K below; of very-high-VI fluids far worse (60 to 81 % low from -40 to -54 C).
+ * <p>How good two points are: between them 2 to 3 % (worst of thirteen oils 12 %); of a mono-grade oil 7 % too thick
+ * 20 K below the lower point, 20 % at 30 K and 38 % at 37 K; of a very-high-VI fluid 60 to 81 % too thin at -40 to
+ * -54 C.
  *
  * @param a intercept
  * @param b slope, above zero for a liquid
@@ -25,7 +26,7 @@ public record D341(double a, double b) implements Serializable {
             "Viscosity-temperature chart (Walther)",
             "log10 log10 Z = A - B log10 T; Z = nu + 0.7 + exp(-1.47 - 1.84 nu - 0.51 nu^2), nu in mm2/s, T in K",
             Source.of("ASTM D341", Status.PUBLISHED),
-            "between the two points about 3 %; 35 K below the lower point up to 40 % low; not for the cold side of"
+            "between the two points about 3 %; 35 K below the lower point about 40 %; not for the cold side of"
                     + " very-high-VI fluids");
 
     /**

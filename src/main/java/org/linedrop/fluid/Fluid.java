@@ -75,9 +75,24 @@ public sealed interface Fluid extends Serializable permits CatalogueFluid, UserF
      * from memory or estimated, freezing, boiling.
      *
      * @param temperatureK temperature, K
-     * @return notices, possibly none; their element is the fluid's name
+     * @return notices, possibly none; their element is the fluid's name, their ids are {@code fluid-range-},
+     *     {@code fluid-grade-} or {@code fluid-unknown-} with the property ({@code fluid-range-vapour-pressure}), or
+     *     {@code fluid-freezes}, {@code fluid-boils}, {@code fluid-remark}
      */
     List<Notice> notices(double temperatureK);
+
+    /**
+     * The notices that matter to a flow solution: those of {@link #notices} without bulk modulus and specific heat,
+     * which no flow depends on.
+     *
+     * @param temperatureK temperature, K
+     * @return notices, possibly none
+     */
+    default List<Notice> flowNotices(double temperatureK) {
+        return notices(temperatureK).stream()
+                .filter(n -> !n.id().endsWith("bulk-modulus") && !n.id().endsWith("specific-heat"))
+                .toList();
+    }
 
     /**
      * What is known about each property.

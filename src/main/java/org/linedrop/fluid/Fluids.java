@@ -75,6 +75,16 @@ public final class Fluids {
     }
 
     /**
+     * The words under which linings are judged, as {@link Fluid#family} gives them; one of them makes a user's fluid
+     * comparable.
+     *
+     * @return words of the compatibility table, in order of the fluids
+     */
+    public static List<String> families() {
+        return ENTRIES.stream().map(e -> e.fluid().family()).distinct().toList();
+    }
+
+    /**
      * Petrol with any share of ethanol.
      *
      * @param volumePercent ethanol by volume, above 0 to 100
@@ -165,8 +175,8 @@ public final class Fluids {
         add(list, SparkFuels.e85(true), "summer E85", "E85 class 1");
         add(list, SparkFuels.e85(false), "winter E85", "E85 class 4");
         add(list, SparkFuels.ethanolBlend(74, true));
-        add(list, SparkFuels.ethanol(), "E100", "ethanol 100 %", "ethyl alcohol");
-        add(list, SparkFuels.methanol(), "M100", "methanol 100 %", "methyl alcohol");
+        add(list, AlcoholFluids.ethanol(), "E100", "ethanol 100 %", "ethyl alcohol");
+        add(list, AlcoholFluids.methanol(), "M100", "methanol 100 %", "methyl alcohol");
         add(list, SparkFuels.aviation(), "100LL", "aviation petrol", "aviation gasoline", "avgas");
         add(list, DistillateFuels.en590(), "EN 590", "diesel summer");
         add(list, DistillateFuels.number2(), "diesel D975 2-D", "diesel no. 2", "diesel no. 2-D", "2-D diesel");

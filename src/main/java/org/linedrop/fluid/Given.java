@@ -22,7 +22,12 @@ public sealed interface Given extends Serializable {
     record Constant(PropertyKind kind, double value) implements Given {
         private static final long serialVersionUID = 1;
 
-        /** Checks the value. */
+        /**
+         * Checks the value.
+         *
+         * @param kind which property
+         * @param value in SI, above zero
+         */
         public Constant {
             Checks.value(kind, value);
         }
@@ -37,7 +42,12 @@ public sealed interface Given extends Serializable {
     record DensityAt(double temperatureK, double densityKgPerM3) implements Given {
         private static final long serialVersionUID = 1;
 
-        /** Checks both numbers. */
+        /**
+         * Checks both numbers.
+         *
+         * @param temperatureK where it was measured, K
+         * @param densityKgPerM3 kg/m3, 500 to 1500
+         */
         public DensityAt {
             Checks.temperature(temperatureK);
             if (!(densityKgPerM3 >= 500 && densityKgPerM3 <= 1500)) {
@@ -63,7 +73,14 @@ public sealed interface Given extends Serializable {
     record TwoPoints(double firstK, double firstM2PerS, double secondK, double secondM2PerS) implements Given {
         private static final long serialVersionUID = 1;
 
-        /** Checks that the viscosity falls. */
+        /**
+         * Checks that the viscosity falls.
+         *
+         * @param firstK a temperature, K
+         * @param firstM2PerS kinematic viscosity there, m2/s
+         * @param secondK a higher temperature, K
+         * @param secondM2PerS kinematic viscosity there, m2/s, lower
+         */
         public TwoPoints {
             Checks.temperature(firstK);
             Checks.temperature(secondK);
@@ -97,7 +114,13 @@ public sealed interface Given extends Serializable {
     record Table(PropertyKind kind, List<Double> temperaturesK, List<Double> values) implements Given {
         private static final long serialVersionUID = 1;
 
-        /** Checks order and values. */
+        /**
+         * Checks order and values.
+         *
+         * @param kind which property
+         * @param temperaturesK rising, K
+         * @param values one each, SI, above zero
+         */
         public Table {
             temperaturesK = List.copyOf(temperaturesK);
             values = List.copyOf(values);

@@ -88,10 +88,10 @@ final class OilFluids {
                         1,
                         1,
                         "grade spread " + Text.number(100 * spread)
-                                + " %; the form 3 to 5 % from 40 C up, to 40 % low at 5 C")
+                                + " %; the form 3 to 5 % from 40 C up, growing to 40 % at 5 C")
                 .between(
-                        new Combinations.Scaled(usual, 1 - spread),
-                        new PetroleumLaws.ColdRise(usual, 1 + spread, LOW_ANCHOR_K));
+                        new PetroleumLaws.ColdSpread(usual, 1 - spread, false, LOW_ANCHOR_K),
+                        new PetroleumLaws.ColdSpread(usual, 1 + spread, true, LOW_ANCHOR_K));
         Range range = Range.celsius(veryHigh ? 0 : -30, veryHigh ? 130 : 150);
         return new CatalogueFluid(
                 oil.name(),
@@ -111,7 +111,16 @@ final class OilFluids {
     }
 
     static Property density(PropertyLaw law, Grade grade) {
-        return Property.of(PropertyKind.DENSITY, law, -20, 150, Sources.API_DENSITY, grade, 0.98, 1.02, "1 %");
+        return Property.of(
+                PropertyKind.DENSITY,
+                law,
+                -20,
+                150,
+                Sources.API_DENSITY,
+                grade,
+                0.98,
+                1.02,
+                "1 %; a synthetic oil up to 2 % lighter at 120 C");
     }
 
     static Property negligible() {
@@ -122,7 +131,7 @@ final class OilFluids {
                 100,
                 Sources.MEMORY,
                 Grade.B,
-                0,
+                0.1,
                 10,
                 "negligible, under 10 Pa at 100 C; dissolved air governs cavitation");
     }
@@ -136,8 +145,8 @@ final class OilFluids {
                 Sources.API_MODULUS,
                 Grade.B,
                 1,
-                1.15,
-                "0 to 12 % below handbook figures");
+                1.25,
+                "0 to 20 % below handbook figures");
     }
 
     static Property heat(double rho15) {
@@ -149,7 +158,7 @@ final class OilFluids {
                 Sources.CRAGOE,
                 Grade.B,
                 0.97,
-                1.03,
-                "3 %");
+                1.09,
+                "3 %; hot mono-grade oils 3 to 5 % and synthetic ones 7 to 9 % higher");
     }
 }

@@ -132,21 +132,24 @@ final class PetroleumLaws {
     }
 
     /**
-     * The upper end of an oil's viscosity: a ratio, and below the lower point of a two-point line the error of the
-     * extrapolation, which grows with the square of the distance to +40 % at 35 K (measured on a mono-grade oil: +7 %
-     * at 20 K, +20 % at 30 K, +38 % at 37 K).
+     * One end of an oil's class: a ratio, and below the lower point of a two-point line the error of the extrapolation,
+     * which grows with the square of the distance to a factor 1.4 at 35 K. Measured on a mono-grade oil the line is too
+     * thick by 7 % at 20 K, 20 % at 30 K and 38 % at 37 K; polymer-thickened oils err the other way, so that both ends
+     * move.
      *
-     * @param law      the usual viscosity
-     * @param ratio    spread of the class, 1.15 for 15 %
-     * @param anchorK  the lower point
+     * @param law     the usual viscosity
+     * @param ratio   spread of the class, for example 1.15 or 0.85
+     * @param thick   whether this is the thick end
+     * @param anchorK the lower point
      */
-    record ColdRise(PropertyLaw law, double ratio, double anchorK) implements PropertyLaw {
+    record ColdSpread(PropertyLaw law, double ratio, boolean thick, double anchorK) implements PropertyLaw {
         private static final long serialVersionUID = 1;
 
         @Override
         public double at(double temperatureK) {
             double depth = Math.max(0, anchorK - temperatureK) / 35;
-            return law.at(temperatureK) * ratio * (1 + 0.4 * depth * depth);
+            double drift = 1 + 0.4 * depth * depth;
+            return law.at(temperatureK) * ratio * (thick ? drift : 1 / drift);
         }
     }
 }

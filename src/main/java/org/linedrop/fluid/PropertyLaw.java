@@ -25,7 +25,7 @@ sealed interface PropertyLaw extends Serializable
                 PetroleumLaws.AndradeViscosity,
                 PetroleumLaws.GasolinePressure,
                 PetroleumLaws.WaltherViscosity,
-                PetroleumLaws.ColdRise,
+                PetroleumLaws.ColdSpread,
                 SimpleLaws.Constant,
                 SimpleLaws.Polynomial,
                 SimpleLaws.ExponentialPressure,

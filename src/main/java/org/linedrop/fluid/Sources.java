@@ -22,7 +22,9 @@ final class Sources {
     static final Source IF97_FIT =
             new Source("least-squares fit to IAPWS-IF97 (2007) at 3 bar", "0 to 130 C", Status.COMPUTED);
     static final Source ASHRAE = new Source(
-            "ASHRAE Handbook Fundamentals 2001, ch. 21, inhibited glycols", "fit to the tables", Status.PUBLISHED);
+            "ASHRAE Handbook Fundamentals 2001, ch. 21, inhibited glycols",
+            "least-squares fit to the tables",
+            Status.COMPUTED);
     static final Source RAOULT =
             new Source("Raoult's law on the water, glycol's own vapour pressure neglected", "", Status.DERIVED);
     static final Source GLYCOL_INTERPOLATED = new Source(
@@ -43,8 +45,10 @@ final class Sources {
     static final Source DIPPR_HEAT =
             new Source("Perry's Chemical Engineers' Handbook, 8th ed., Table 2-153", "", Status.PUBLISHED);
     static final Source VDI = new Source("VDI Heat Atlas, 2nd ed., PPDS equations", "", Status.PUBLISHED);
-    static final Source API_DENSITY =
-            new Source("API MPMS 11.1 / ASTM D1250 (1980)", "constants K0, K1, K2", Status.PUBLISHED);
+    static final Source API_DENSITY = new Source(
+            "API MPMS 11.1 / ASTM D1250 (1980), constants published",
+            "density at 15 C typical of the grade, from memory",
+            Status.FROM_MEMORY);
     static final Source API_MODULUS =
             new Source("API MPMS 11.2.1M (1984)", "constants from memory", Status.FROM_MEMORY);
     static final Source CRAGOE =
@@ -65,12 +69,12 @@ final class Sources {
             "slope from the mid-points at -20, 20 and 40 C; level from the viscosity at 40 C",
             Status.DERIVED);
     static final Source JET =
-            new Source("Jet A-1 specification with typical values", "level; slope of n-dodecane", Status.PUBLISHED);
+            new Source("Jet A-1 specification with typical values", "level; slope of n-dodecane", Status.DERIVED);
     static final Source MEMORY = new Source("typical product data sheet figures", "", Status.FROM_MEMORY);
     static final Source ATF =
             new Source("constants of an open-source gearbox controller", "viscosity at 40 and 100 C", Status.PUBLISHED);
-    static final Source ISO_VG =
-            new Source("ISO 3448 mid-point at 40 C", "viscosity at 100 C as a mineral oil", Status.STANDARD);
+    static final Source ISO_VG = new Source(
+            "ISO 3448 mid-point at 40 C", "viscosity at 100 C as published for mineral oil", Status.PUBLISHED);
     static final Source SILICONE = new Source(
             "US patent 4640792, DOT 5 silicone fluids 15 to 50 mm2/s at 25 C",
             "temperature formula from memory",

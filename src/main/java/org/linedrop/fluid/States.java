@@ -45,15 +45,10 @@ final class States {
         List<Notice> notices = new ArrayList<>();
         for (Property p : properties) {
             rangeNotice(name, p, temperatureK, notices);
-        }
-        gradeNotice(name, properties, notices);
-        for (Property p : properties) {
+            gradeNotice(name, p, notices);
             if (!p.known()) {
-                notices.add(Notice.of(
-                        "fluid-unknown",
-                        name,
-                        p.kind().word() + " of " + name + " is not known: " + p.expectedError(),
-                        p.source()));
+                String text = p.kind().word() + " of " + name + " is not known: " + p.expectedError();
+                notices.add(Notice.of("fluid-unknown-" + Names.id(p.kind().word()), name, text, p.source()));
             }
         }
         if (temperatureK < range.freezingK()) {
@@ -75,26 +70,20 @@ final class States {
         String text = p.kind().word() + " of " + name + " is used at " + Text.celsius(temperatureK) + ", "
                 + Text.number(Math.abs(temperatureK - limit)) + " K " + (cold ? "below" : "above") + " its range ("
                 + Text.celsius(p.lowK()) + " to " + Text.celsius(p.highK()) + "): extrapolated";
-        notices.add(new Notice("fluid-range", name, text, temperatureK, limit, "K", p.source()));
+        notices.add(new Notice(
+                "fluid-range-" + Names.id(p.kind().word()), name, text, temperatureK, limit, "K", p.source()));
     }
 
-    private static void gradeNotice(String name, List<Property> properties, List<Notice> notices) {
-        List<Property> doubtful = properties.stream()
-                .filter(p -> p.known() && p.grade() == Grade.C)
-                .toList();
-        if (doubtful.isEmpty()) {
+    private static void gradeNotice(String name, Property p, List<Notice> notices) {
+        if (!p.known() || p.grade() != Grade.C) {
             return;
         }
-        StringBuilder text = new StringBuilder(name).append(" is from memory or estimated (grade C): ");
-        for (int i = 0; i < doubtful.size(); i++) {
-            Property p = doubtful.get(i);
-            text.append(i == 0 ? "" : "; ").append(p.kind().word());
-            if (!p.expectedError().isEmpty()) {
-                text.append(" (").append(p.expectedError()).append(')');
-            }
-        }
-        notices.add(
-                Notice.of("fluid-grade", name, text.toString(), doubtful.get(0).source()));
+        String error = p.expectedError().isEmpty() ? "" : " (" + p.expectedError() + ")";
+        notices.add(Notice.of(
+                "fluid-grade-" + Names.id(p.kind().word()),
+                name,
+                p.kind().word() + " of " + name + " is from memory or estimated (grade C)" + error,
+                p.source()));
     }
 
     private static Notice below(String name, double temperatureK, double freezingK) {

@@ -6,6 +6,7 @@ import java.util.List;
 public final class UnknownFluidException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
+    /** Canonical names, best first. */
     private final List<String> suggestions;
 
     /**

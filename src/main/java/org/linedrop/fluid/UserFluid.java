@@ -8,7 +8,7 @@ import org.linedrop.fact.Notice;
 /**
  * A fluid the user describes: figures of their own, alone or on top of another fluid whose other properties stay as they
  * are (its dynamic viscosity too when only the density is replaced). Figures of the user have no band, except that two
- * viscosity points carry the error of their extrapolation into the cold on the thick side.
+ * viscosity points carry the error of their extrapolation into the cold.
  *
  * <p>Given alone, density and viscosity are required. Density by {@link Given.DensityAt} means a petroleum liquid: its
  * bulk modulus and specific heat then follow the petroleum correlations, and with an oil's family word its vapour
@@ -23,7 +23,14 @@ public record UserFluid(
         String name, String family, @Nullable Fluid base, List<Given> givens) implements Fluid {
     private static final long serialVersionUID = 1;
 
-    /** Checks that density and viscosity are known and nothing is given twice. */
+    /**
+     * Checks that density and viscosity are known and nothing is given twice.
+     *
+     * @param name its name, not empty
+     * @param family word of the compatibility table, or empty
+     * @param base the fluid it starts from, or null
+     * @param givens what the user gives, at most one for each property
+     */
     public UserFluid {
         givens = List.copyOf(givens);
         if (name.isBlank()) {

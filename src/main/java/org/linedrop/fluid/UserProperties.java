@@ -82,11 +82,13 @@ final class UserProperties {
         PropertyLaw law = law(given);
         double lowC = Double.NaN;
         double highC = Double.NaN;
+        PropertyLaw low = law;
         PropertyLaw high = law;
         if (given instanceof Given.TwoPoints points) {
             lowC = points.firstK() - BELOW_POINTS_K - PropertyLaw.ZERO_C_K;
             highC = points.secondK() + ABOVE_POINTS_K - PropertyLaw.ZERO_C_K;
-            high = new PetroleumLaws.ColdRise(law, 1, points.firstK());
+            low = new PetroleumLaws.ColdSpread(law, 1, false, points.firstK());
+            high = new PetroleumLaws.ColdSpread(law, 1, true, points.firstK());
         } else if (given instanceof Given.Table table) {
             lowC = table.temperaturesK().get(0) - PropertyLaw.ZERO_C_K;
             highC = table.temperaturesK().get(table.temperaturesK().size() - 1) - PropertyLaw.ZERO_C_K;
@@ -99,14 +101,16 @@ final class UserProperties {
             PropertyLaw density =
                     property(PropertyKind.DENSITY, base, givens, "").usual();
             law = new Combinations.Dynamic(law, density);
+            low = new Combinations.Dynamic(low, density);
             high = new Combinations.Dynamic(high, density);
         } else if (given instanceof Given.Table table && kind == PropertyKind.DYNAMIC_VISCOSITY) {
             law = dynamicTable(
                     table, property(PropertyKind.DENSITY, base, givens, "").usual());
+            low = law;
             high = law;
         }
         return Property.of(kind.stored(), law, lowC, highC, Sources.USER, Grade.A, 1, 1, "as given")
-                .between(law, high);
+                .between(low, high);
     }
 
     /** Rows of dynamic viscosity are joined as kinematic, where the D341 chart is straight. */

@@ -8,9 +8,9 @@ public final class ViscosityIndex {
     private ViscosityIndex() {}
 
     /**
-     * Oils above this index are polymer-thickened or synthetic to a degree where a D341 line must not be carried below
-     * its lower point by much: a fluid of VI 380 is 60 % thicker than its line at -40 C and five times as thick at
-     * -54 C, while oils up to VI 190 are extrapolated to -30 C with a warning. The number between is our choice.
+     * Oils above this index are polymer-thickened or synthetic to a degree where a D341 line must not be carried into
+     * the cold: a fluid of VI 380 is 2.5 times as thick as its line at -40 C and five times at -54 C, while oils up to
+     * VI 190 are extrapolated to -30 C with a warning. The number between is our choice.
      */
     public static final double VERY_HIGH = 250;
 
