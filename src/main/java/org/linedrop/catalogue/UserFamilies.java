@@ -99,7 +99,7 @@ final class UserFamilies {
         return made;
     }
 
-    /** A nipple some three bores long, as LOSSES of hose ends are usually reckoned; from memory. */
+    /** A nipple some three bores long; from memory. */
     private static Figure threeBores(Figure bore) {
         double length = 3 * bore.value();
         return new Figure(
