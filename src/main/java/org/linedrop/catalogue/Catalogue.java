@@ -349,6 +349,15 @@ public final class Catalogue implements Serializable {
     }
 
     /**
+     * Usual tubes.
+     *
+     * @return material by material
+     */
+    public List<TubeSize> tubes() {
+        return rows.tubes();
+    }
+
+    /**
      * All families' hose of one size.
      *
      * @param size dash or inch size

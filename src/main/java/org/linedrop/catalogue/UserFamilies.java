@@ -60,8 +60,8 @@ final class UserFamilies {
                 or(row.outsideDiameterM(), same == null ? null : same.outsideDiameterM(), like),
                 or(row.minBendRadiusM(), same == null ? null : same.minBendRadiusM(), like),
                 orGuess(row.workingPressurePa(), same == null ? null : same.workingPressurePa(), like),
-                orGuess(null, same == null ? null : same.proofPressurePa(), like),
-                orGuess(null, same == null ? null : same.burstPressurePa(), like),
+                orGuess(row.proofPressurePa(), same == null ? null : same.proofPressurePa(), like),
+                orGuess(row.burstPressurePa(), same == null ? null : same.burstPressurePa(), like),
                 orGuess(row.vacuumPa(), same == null ? null : same.vacuumPa(), like),
                 orGuess(row.minTemperatureK(), same == null ? null : same.minTemperatureK(), like),
                 orGuess(row.maxTemperatureK(), same == null ? null : same.maxTemperatureK(), like),
@@ -99,7 +99,7 @@ final class UserFamilies {
         return made;
     }
 
-    /** A nipple some three bores long, as LOSSES of hose ends are usually reckoned; from memory. */
+    /** A nipple some three bores long; from memory. */
     private static Figure threeBores(Figure bore) {
         double length = 3 * bore.value();
         return new Figure(

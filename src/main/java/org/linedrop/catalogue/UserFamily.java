@@ -31,6 +31,8 @@ public record UserFamily(String name, String like, List<Row> rows) implements Se
      * @param outsideDiameterM  outside diameter, m
      * @param minBendRadiusM    least bend radius, m
      * @param workingPressurePa highest working pressure, Pa gauge
+     * @param proofPressurePa   proof pressure, Pa gauge
+     * @param burstPressurePa   least burst pressure, Pa gauge
      * @param vacuumPa          largest vacuum, Pa below outside, positive
      * @param minTemperatureK   lowest temperature, K
      * @param maxTemperatureK   highest temperature, K
@@ -44,6 +46,8 @@ public record UserFamily(String name, String like, List<Row> rows) implements Se
             @Nullable Figure outsideDiameterM,
             @Nullable Figure minBendRadiusM,
             @Nullable Figure workingPressurePa,
+            @Nullable Figure proofPressurePa,
+            @Nullable Figure burstPressurePa,
             @Nullable Figure vacuumPa,
             @Nullable Figure minTemperatureK,
             @Nullable Figure maxTemperatureK,
@@ -58,7 +62,7 @@ public record UserFamily(String name, String like, List<Row> rows) implements Se
          * @return the row
          */
         public static Row ofBore(String size, Figure boreM) {
-            return new Row(size, boreM, null, null, null, null, null, null, null, null, null);
+            return new Row(size, boreM, null, null, null, null, null, null, null, null, null, null, null);
         }
     }
 }

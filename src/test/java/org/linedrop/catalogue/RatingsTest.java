@@ -71,6 +71,8 @@ class RatingsTest {
                         null,
                         null,
                         null,
+                        null,
+                        null,
                         null))));
         RatingResult result = only(mine.hose("blue race hose -6"), 4 * BAR);
         assertThat(result.verdict()).isEqualTo(RatingResult.Verdict.UNDER);

@@ -31,6 +31,8 @@ class UserFamilyTest {
                 null,
                 null,
                 null,
+                null,
+                null,
                 null);
     }
 
@@ -76,8 +78,8 @@ class UserFamilyTest {
                         .nippleLengthM()
                         .value())
                 .isEqualTo(15e-3);
-        assertThatThrownBy(() -> ALL.with(
-                        blue(new UserFamily.Row("-5", null, null, null, null, null, null, null, null, null, null))))
+        assertThatThrownBy(() -> ALL.with(blue(new UserFamily.Row(
+                        "-5", null, null, null, null, null, null, null, null, null, null, null, null))))
                 .isInstanceOf(CatalogueException.class)
                 .hasMessage("blue race hose -5 has no bore, and race PTFE has no -5. Give bore:");
     }
