@@ -53,10 +53,11 @@ class HoseEndTest {
     void nippleReferredToTheHoseGrowsWithTheFourthPower() {
         double[] beta = {0.9, 0.8, 0.7, 0.6};
         double[] expected = {0.38, 1.06, 2.6, 6.5};
+        double[] lastDigit = {0.01, 0.01, 0.1, 0.1};
         for (int i = 0; i < beta.length; i++) {
             double turbulent = Nipple.turbulentK(1, beta[i], 3 * beta[i], 1);
             double onHose = (turbulent + 0.024 * 3) / Math.pow(beta[i], 4);
-            assertThat(onHose).isCloseTo(expected[i], within(0.015 * expected[i]));
+            assertThat(onHose).isCloseTo(expected[i], within(0.5 * lastDigit[i]));
         }
     }
 
@@ -65,10 +66,8 @@ class HoseEndTest {
         double shortK = Nipple.turbulentK(HOSE, NIPPLE, 0.5 * NIPPLE, HOSE);
         double longK = Nipple.turbulentK(HOSE, NIPPLE, 3 * NIPPLE, HOSE);
         assertThat(shortK).isGreaterThan(1.5 * longK);
-        // as a thin plate it agrees with Idelchik's thin orifice within 2 per cent
-        double area = NIPPLE * NIPPLE / (HOSE * HOSE);
-        assertThat(Nipple.turbulentK(HOSE, NIPPLE, 0, HOSE) / (area * area) / Orifice.idelchikK(area))
-                .isBetween(0.95, 1.05);
+        // as a plate without length it agrees with Idelchik's thin orifice, at a quarter of the area
+        assertThat(Nipple.turbulentK(2, 1, 0, 2) * 16 / Orifice.idelchikK(0.25)).isBetween(0.97, 1.03);
     }
 
     @Test
