@@ -9,9 +9,9 @@ import org.linedrop.fact.Status;
  * pressure; {@code beta = d_small/d_large}, 0 (out of or into the open) to 1. The turbulent coefficient is used at every
  * Reynolds number, plus K1/Re.
  *
- * <p>K1 is {@code 160 (1 - beta^2)} in both directions, so that a law has one slope through rest: Hooper's 160 for the
- * mouth of a pipe, scaled with the area. Nothing was found for the low-Re loss of an expansion; 160 is on the safe side
- * of the 30/Re that Idelchik quotes for creeping flow. The laminar form for parabolic profiles is a second opinion only.
+ * <p>K1 is {@code 30 (1 - beta^2)} in both directions, so that a law has one slope through rest: Idelchik quotes 30/Re
+ * for a sudden change of bore in creeping flow; half of Sampson's exact loss of a hole, {@code 6 pi/Re} a side, says 19.
+ * The laminar form for parabolic profiles is a second opinion only.
  */
 public final class AreaChange {
     /** Borda and Carnot's loss of an expansion. */
@@ -55,7 +55,7 @@ public final class AreaChange {
     public static final Band CONE_BAND = Band.ratios(
             0.7, 1.5, new Source("Hydraulic Institute Engineering Data Book: reducers +-50 %", "", Status.PUBLISHED));
 
-    private static final double K1_OF_MOUTH = 160; // Hooper 1981, pipe entrance; from memory
+    private static final double CREEPING_K1 = 30; // Idelchik, sudden change of bore at Re under 10; from memory
     private static final double GIBSON_FROM = Math.toRadians(7.5);
     private static final double GIBSON_TO = Math.toRadians(35);
     private static final double STEP_FROM = Math.toRadians(50);
@@ -126,7 +126,7 @@ public final class AreaChange {
      * @return K1 on the small bore
      */
     public static double k1(double beta) {
-        return K1_OF_MOUTH * (1 - beta * beta);
+        return CREEPING_K1 * (1 - beta * beta);
     }
 
     /**

@@ -15,7 +15,14 @@ import org.linedrop.fact.Source;
  */
 public record Band(double lowRatio, double highRatio, double absolute, Source source) implements Serializable {
 
-    /** Checks that the band holds the value; NaN fails. */
+    /**
+     * Checks that the band holds the value; NaN fails.
+     *
+     * @param lowRatio  lower end over the law's value, 0 to 1
+     * @param highRatio upper end over the law's value, at least 1
+     * @param absolute  further half width on the coefficient itself, not negative
+     * @param source    what disagrees
+     */
     public Band {
         Objects.requireNonNull(source, "source");
         if (!(lowRatio >= 0 && lowRatio <= 1 && highRatio >= 1 && absolute >= 0)) {

@@ -38,11 +38,14 @@ public final class Colebrook {
 
     private static final double C = 2 / Math.log(10);
     private static final double VISCOUS = 2.51 * C;
-    private static final double ROUGH = 3.7;
+    private static final double ROUGH = 1 / (3.7 * VISCOUS);
     private static final double LN_2 = Math.log(2);
 
-    /** Below this argument the starting value of the fast path is too coarse for a single step. */
-    private static final double FAST_PATH = 6.0;
+    /** Below this argument, Re about 120, the starting value is useless. */
+    private static final double FAST_PATH = 4.0;
+
+    /** From this argument, Re about 900, a single step reaches rounding error. */
+    private static final double ONE_STEP = 6.0;
 
     /*
      * Starting value of the fast path, u = x - l + l/(x - 0.5588 l + 1.2079) with l = ln x: P. Praks, D. Brkic, Review
@@ -65,7 +68,7 @@ public final class Colebrook {
      */
     public static void evaluate(double reynolds, double relativeRoughness, double[] valueAndSlope) {
         double b = scale(reynolds, relativeRoughness);
-        double z = relativeRoughness / (ROUGH * b);
+        double z = relativeRoughness * reynolds * ROUGH;
         double s = solve(b, z);
         double root = C * s;
         double f = 1 / (root * root);
@@ -83,7 +86,7 @@ public final class Colebrook {
      */
     public static double frictionFactor(double reynolds, double relativeRoughness) {
         double b = scale(reynolds, relativeRoughness);
-        double root = C * solve(b, relativeRoughness / (ROUGH * b));
+        double root = C * solve(b, relativeRoughness * reynolds * ROUGH);
         return 1 / (root * root);
     }
 
@@ -104,9 +107,10 @@ public final class Colebrook {
         double x = z - Math.log(b);
         if (x > FAST_PATH) {
             double logX = roughLog(x);
-            return improve(x - logX + logX / (x - START_A * logX + START_B) - z, b, z);
+            double s = improve(x - logX + logX / (x - START_A * logX + START_B) - z, b, z);
+            return x > ONE_STEP ? s : improve(s, b, z);
         }
-        // only under Re 900: e^x bounds u from above and ln(1 + e^x) is within a third of it, three steps converge
+        // only under Re 120: e^x bounds u from above and ln(1 + e^x) is within a third of it, three steps converge
         double u = Math.log1p(Math.exp(x));
         double s = u - z > 0 ? u - z : 0.5 * u;
         for (int i = 0; i < 3; i++) {
@@ -135,6 +139,6 @@ public final class Colebrook {
         double residual = -Math.log(b * u) - s;
         double onePlus = 1 + u;
         double q = 2 * onePlus * (onePlus + 2 * residual / 3);
-        return s + u * (residual / onePlus) * (q - residual) / (q - 2 * residual);
+        return s + u * residual * (q - residual) / (onePlus * (q - 2 * residual));
     }
 }

@@ -6,7 +6,8 @@ import org.linedrop.fact.Status;
 
 /**
  * Where a bore opens into a vessel: entrance when flow comes out of the vessel, exit when it goes in. Coefficients are on
- * the velocity head of the bore; K1 is that of {@link AreaChange} towards an open vessel, the same in both directions.
+ * the velocity head of the bore. K1 is Hooper's 160 of a pipe entrance, used in both directions so that the law has one
+ * slope through rest; it also covers part of the second velocity head that a parabolic profile carries out.
  */
 public final class PipeEnd {
     /** Entrances and exits. */
@@ -28,6 +29,7 @@ public final class PipeEnd {
     /** Everything that flows out is lost. */
     public static final double EXIT_K = 1.0;
 
+    private static final double LOW_RE = 160; // Hooper 1981, pipe entrance; from memory
     private static final double[] ROUNDING = {0, 0.02, 0.04, 0.06, 0.10, 0.15};
     private static final double[] ROUNDED_K = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04}; // textbook table, from memory
 
@@ -49,7 +51,7 @@ public final class PipeEnd {
      * @return K1 of either direction
      */
     public static double k1() {
-        return AreaChange.k1(0);
+        return LOW_RE;
     }
 
     /**

@@ -43,7 +43,13 @@ public record Transition(double fromReynolds, double toReynolds, Shape shape) im
                     Status.DERIVED),
             "2000 to 3000: 10 to 15 %, up to 50 % where the flow stays laminar");
 
-    /** Checks the span; NaN fails. */
+    /**
+     * Checks the span; NaN fails.
+     *
+     * @param fromReynolds Reynolds number up to which 64/Re holds, over zero
+     * @param toReynolds   Reynolds number from which Colebrook's equation holds, over {@code fromReynolds}
+     * @param shape        what joins the two
+     */
     public Transition {
         if (!(fromReynolds > 0 && toReynolds > fromReynolds && toReynolds < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("transition from Re " + fromReynolds + " to " + toReynolds

@@ -9,7 +9,7 @@ final class Cases {
     private final Map<String, String> values = new LinkedHashMap<>();
 
     Cases(String text) {
-        for (String pair : text.split(";")) {
+        for (String pair : text.split(";", -1)) {
             int at = pair.indexOf('=');
             values.put(pair.substring(0, at), pair.substring(at + 1));
         }
@@ -36,7 +36,7 @@ final class Cases {
     }
 
     double[] list(String key) {
-        String[] parts = text(key).split(" ");
+        String[] parts = text(key).split(" ", -1);
         double[] numbers = new double[parts.length];
         for (int i = 0; i < parts.length; i++) {
             numbers[i] = Double.parseDouble(parts[i]);

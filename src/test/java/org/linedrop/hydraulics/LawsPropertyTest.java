@@ -267,6 +267,30 @@ class LawsPropertyTest {
         }
     }
 
+    @Test
+    void noLawAllocates() {
+        com.sun.management.ThreadMXBean threads =
+                (com.sun.management.ThreadMXBean) java.lang.management.ManagementFactory.getThreadMXBean();
+        double[] out = new double[6];
+        Tee tee = Tee.of(BORE, 0.9 * BORE, 1, 0);
+        List<Law> all = laws().toList();
+        int rounds = 200;
+        long before = 0;
+        for (int round = -20; round < rounds; round++) {
+            if (round == 0) {
+                before = threads.getCurrentThreadAllocatedBytes();
+            }
+            for (int i = 0; i < all.size(); i++) {
+                Law law = all.get(i);
+                law.drop().at(round * 1e-6, out);
+                tee.evaluate(round * 1e-6, -round * 0.3e-6, DENSITY, VISCOSITY, out);
+            }
+        }
+        long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+        // far less than one object a call; what remains is the test's own bookkeeping
+        assertThat(bytes).isLessThan((long) rounds * all.size());
+    }
+
     @ParameterizedTest
     @MethodSource("laws")
     void neverJumps(Law law) {
