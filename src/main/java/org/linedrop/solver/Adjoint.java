@@ -48,7 +48,7 @@ public final class Adjoint {
         solution.copyTo(workspace);
         Residual.evaluate(workspace, network, 0);
         Residual.scale(workspace, network);
-        if (!workspace.step.factor(network)) {
+        if (!workspace.step.factor(network, false)) {
             throw new IllegalArgumentException("the equations have no single slope at this solution");
         }
         Adjoint adjoint = new Adjoint(network, workspace);

@@ -1,7 +1,6 @@
 package org.linedrop.solver;
 
 import org.jspecify.annotations.Nullable;
-import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Network;
 
 /** What can be said of a network without solving it, and of a solution once it stands. */
@@ -24,15 +23,38 @@ final class Checks {
 
     /** Puts points in one set whose pressures are tied to each other in some state; given pressures lead their set. */
     static void joinRelated(Network network, int[] group) {
-        join(network, group, null);
+        start(network, group);
+        for (int b = 0; b < network.branchCount(); b++) {
+            if (network.kind(b) != Network.Kind.DEVICE || network.device(b).relatesPressures()) {
+                join(network, group, network.from(b), network.to(b));
+            }
+        }
     }
 
-    /** Puts points in one set whose pressures are tied to each other in the states reached. */
-    static void joinOpen(Network network, int[] group, int[] state) {
-        join(network, group, state);
+    /**
+     * The same for the pieces active in the state last evaluated: a shut device ties nothing, one in control ties the
+     * side it holds to its reference.
+     */
+    static void joinActive(Network network, Workspace w) {
+        int root = start(network, w.group);
+        for (int b = 0; b < network.branchCount(); b++) {
+            int k = network.kind(b) == Network.Kind.DEVICE ? w.borderOf[b] : -1;
+            boolean inlet = k < 0 || w.byInlet[k] != 0;
+            boolean outlet = k < 0 || w.byOutlet[k] != 0;
+            if (inlet && outlet) {
+                join(network, w.group, network.from(b), network.to(b));
+            } else if (inlet || outlet) {
+                int held = inlet ? network.from(b) : network.to(b);
+                int reference = network.reference(b);
+                int other = reference >= 0 && w.byReference[k] != 0 ? reference : root;
+                if (other >= 0) {
+                    join(network, w.group, held, other);
+                }
+            }
+        }
     }
 
-    private static void join(Network network, int[] group, int @Nullable [] state) {
+    private static int start(Network network, int[] group) {
         int root = -1;
         for (int i = 0; i < group.length; i++) {
             group[i] = i;
@@ -41,13 +63,12 @@ final class Checks {
                 group[i] = root;
             }
         }
-        for (int b = 0; b < network.branchCount(); b++) {
-            boolean device = network.kind(b) == Network.Kind.DEVICE;
-            boolean shut = device && state != null && state[b] == DeviceLaw.SHUT;
-            if (!device || (network.device(b).relatesPressures() && !shut)) {
-                lead(network, group, Groups.find(group, network.from(b)), Groups.find(group, network.to(b)));
-            }
-        }
+        return root;
+    }
+
+    /** Makes one set of two; a given pressure leads it. */
+    static void join(Network network, int[] group, int a, int b) {
+        lead(network, group, Groups.find(group, a), Groups.find(group, b));
     }
 
     private static void lead(Network network, int[] group, int i, int j) {

@@ -7,20 +7,20 @@ import org.linedrop.network.Network;
 final class Residual {
     private Residual() {}
 
-    /** Evaluates and returns the 2-norm over the workspace's scales. */
+    /** Evaluates and returns the 2-norm, each row over the scale that {@link #freeze} took. */
     static double evaluate(Workspace w, Network network, double softening) {
         laws(w, network, softening);
         balances(w, network);
         double sum = 0;
         double most = 0;
         for (double r : w.lawResidual) {
-            sum += (r / w.pressureScale) * (r / w.pressureScale);
+            sum += (r / w.meritPressure) * (r / w.meritPressure);
             most = Math.max(most, Math.abs(r));
         }
         w.largestLawResidual = most;
         double off = 0;
         for (double r : w.imbalance) {
-            sum += (r / w.flowScale) * (r / w.flowScale);
+            sum += (r / w.meritFlow) * (r / w.meritFlow);
             off = Math.max(off, Math.abs(r));
         }
         w.largestImbalance = off;
@@ -111,6 +111,16 @@ final class Residual {
         w.flowScale = flow;
         // a network fed by draws alone has no given pressure: the drops it makes are the scale then
         w.pressureScale = Math.max(network.pressureScalePa(), w.largestDrop);
+    }
+
+    /**
+     * Takes the present scales for the norm. They stay for one run of steps: with scales that move along, steps that each
+     * lower the norm can go round in a circle (one random circuit of valves in a thousand did).
+     */
+    static void freeze(Workspace w, Network network) {
+        scale(w, network);
+        w.meritPressure = w.pressureScale;
+        w.meritFlow = w.flowScale;
     }
 
     /** Whether balance and laws are inside their tolerances. */

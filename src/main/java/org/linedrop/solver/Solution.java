@@ -44,7 +44,7 @@ public final class Solution implements Serializable {
         Checks.joinRelated(network, w.group);
         withoutReference =
                 outcome == Outcome.NO_PRESSURE_REFERENCE ? pointsNotLedByFixed(network, w.group) : new int[0];
-        Checks.joinOpen(network, w.group, w.state);
+        Checks.joinActive(network, w);
         boolean solved = outcome == Outcome.CONVERGED || outcome == Outcome.NOT_PHYSICAL;
         floating = solved ? pointsNotLedByFixed(network, w.group) : new int[0];
         notPhysicalPoint = w.notPhysicalPoint;

@@ -16,8 +16,12 @@ import org.linedrop.network.Network;
 public final class Solver {
     private static final double ARMIJO = 1e-4;
     private static final int MOST_HALVINGS = 30;
+    /** Steps that may pass over a kink without lowering the norm. */
+    private static final int WATCHED_STEPS = 8;
+    /** Slopes unchanged, pieces joined smoothly. */
+    private static final double JOINED = Double.MIN_NORMAL;
     /** Multiples of each device's natural slope on the way down to the law itself. */
-    private static final double[] SOFTENING = {1e3, 1e2, 10, 1, 0.1, 0.01, 0};
+    private static final double[] SOFTENING = {1e3, 1e2, 10, 1, 0.1, 0.01, JOINED, 0};
 
     private final Options options;
 
@@ -75,7 +79,7 @@ public final class Solver {
         Outcome refused = Checks.before(network, w);
         if (refused != null) {
             Residual.evaluate(w, network, 0);
-            Residual.scale(w, network);
+            Residual.freeze(w, network);
             w.record(Residual.evaluate(w, network, 0));
             return refused;
         }
@@ -133,21 +137,16 @@ public final class Solver {
     }
 
     /**
-     * Walks down the slopes of the devices; each stage starts where the one before ended. When that fails too, the better
-     * of the two states by the residual of the laws themselves is kept.
+     * First joins the pieces of the devices smoothly, then walks down their slopes; each stage starts where the one
+     * before ended. When all fails, the better state by the residual of the laws themselves is kept.
      */
     private Outcome continued(Network network, Workspace w) {
         double direct = Residual.evaluate(w, network, 0);
         System.arraycopy(w.flow, 0, w.bestFlow, 0, w.flow.length);
         System.arraycopy(w.pressure, 0, w.bestPressure, 0, w.pressure.length);
-        w.continuations++;
-        atRest(network, w);
-        Outcome outcome = fromRest(network, w);
-        for (double softening : SOFTENING) {
-            if (outcome != Outcome.CONVERGED) {
-                break;
-            }
-            outcome = newton(network, w, softening);
+        Outcome outcome = stages(network, w, SOFTENING.length - 2);
+        if (outcome != Outcome.CONVERGED) {
+            outcome = stages(network, w, 0);
         }
         if (outcome != Outcome.CONVERGED && !(Residual.evaluate(w, network, 0) <= direct)) {
             System.arraycopy(w.bestFlow, 0, w.flow, 0, w.flow.length);
@@ -157,21 +156,55 @@ public final class Solver {
         return outcome;
     }
 
+    private Outcome stages(Network network, Workspace w, int first) {
+        w.continuations++;
+        atRest(network, w);
+        Outcome outcome = fromRest(network, w);
+        for (int i = first; i < SOFTENING.length && outcome == Outcome.CONVERGED; i++) {
+            outcome = newton(network, w, SOFTENING[i]);
+        }
+        return outcome;
+    }
+
+    /**
+     * Runs steps from the present state. Where pieces of devices meet, no part of a step may lower the norm; then up to
+     * {@link #WATCHED_STEPS} steps are let go and must end under the norm they started from (R. M. Chamberlain et al.,
+     * Math. Program. Study 16 (1982) 1-17), else the state before them is restored.
+     */
     private Outcome newton(Network network, Workspace w, double softening) {
         Residual.evaluate(w, network, softening);
-        Residual.scale(w, network);
+        Residual.freeze(w, network);
         w.record(Residual.evaluate(w, network, softening));
+        boolean watched = false;
+        int release = 0;
         while (w.iterations < options.maxIterations()) {
-            if (!w.step.factor(network)) {
-                return Outcome.STALLED;
+            double part = step(network, w, softening, true);
+            if (part == 0) {
+                part = step(network, w, softening, false);
             }
-            w.step.solve(network);
-            w.iterations++;
-            boolean small = largest(w.flowStep) <= options.flowTolerance() * w.flowScale;
-            boolean full = advance(network, w, softening);
-            if (!full && Double.isNaN(w.norm)) {
-                return Outcome.STALLED;
+            if (watched && (w.norm < w.watchedNorm || w.iterations >= release)) {
+                if (!(w.norm < w.watchedNorm)) {
+                    unwatch(network, w, softening);
+                    return Outcome.STALLED;
+                }
+                watched = false;
             }
+            if (part == 0) {
+                if (w.borderBranch.length == 0 || !Double.isFinite(w.correction)) {
+                    return Outcome.STALLED;
+                }
+                if (!watched) {
+                    watched = true;
+                    release = w.iterations + WATCHED_STEPS;
+                    watch(w);
+                }
+                part = 1;
+                keep(w);
+                move(network, w, 1);
+                Residual.evaluate(w, network, softening);
+            }
+            boolean full = part == 1;
+            boolean small = w.correction <= options.flowTolerance() * w.flowScale;
             Residual.scale(w, network);
             w.record(w.norm);
             if (small && full && Residual.within(w, options)) {
@@ -179,15 +212,38 @@ public final class Solver {
                 return Outcome.CONVERGED;
             }
         }
+        if (watched && !(w.norm < w.watchedNorm)) {
+            unwatch(network, w, softening);
+        }
         return Outcome.BUDGET_SPENT;
     }
 
-    /**
-     * Takes the step, halved as often as needed.
-     *
-     * @return true when taken in full; when no part of it helps, the old state is restored and the norm set to NaN
-     */
-    private boolean advance(Network network, Workspace w, double softening) {
+    /** Keeps the state that no part of a step could better. */
+    private static void watch(Workspace w) {
+        w.watchedNorm = w.norm;
+        System.arraycopy(w.flow, 0, w.watchedFlow, 0, w.flow.length);
+        System.arraycopy(w.pressure, 0, w.watchedPressure, 0, w.pressure.length);
+    }
+
+    private static void unwatch(Network network, Workspace w, double softening) {
+        System.arraycopy(w.watchedFlow, 0, w.flow, 0, w.flow.length);
+        System.arraycopy(w.watchedPressure, 0, w.pressure, 0, w.pressure.length);
+        Residual.evaluate(w, network, softening);
+    }
+
+    /** Computes a step and takes as much of it as helps; returns that part, 0 when none does. */
+    private double step(Network network, Workspace w, double softening, boolean far) {
+        if (!w.step.factor(network, far)) {
+            return 0;
+        }
+        w.step.solve(network);
+        w.iterations++;
+        w.correction = largest(w.flowStep);
+        return advance(network, w, softening);
+    }
+
+    /** Takes the step, halved as often as needed; when no part of it helps, the old state is restored and 0 returned. */
+    private double advance(Network network, Workspace w, double softening) {
         keep(w);
         double before = w.norm;
         boolean good = Residual.within(w, options);
@@ -197,20 +253,19 @@ public final class Solver {
             double after = Residual.evaluate(w, network, softening);
             // inside the tolerances the residual is rounding, which no step can be asked to lower
             if (after <= (1 - ARMIJO * part) * before || (good && i == 0 && Residual.within(w, options))) {
-                return i == 0;
+                return part;
             }
             part /= 2;
         }
         restore(w);
         Residual.evaluate(w, network, softening);
-        w.norm = Double.NaN;
-        return false;
+        return 0;
     }
 
     /** One step past the tolerances; kept unless it leaves them. */
     private void oneMore(Network network, Workspace w, double softening) {
         double before = Residual.evaluate(w, network, softening);
-        if (!w.step.factor(network)) {
+        if (!w.step.factor(network, false)) {
             return;
         }
         w.step.solve(network);

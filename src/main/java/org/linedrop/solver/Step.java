@@ -21,8 +21,9 @@ final class Step {
      * flow that F drives; at the solution of a square law that is a quarter of its slope, so the last steps are true.
      */
     private static final double OFF_LAW_FLOOR = 0.5;
-    /** Leak of a shut device in the matrix, over its wide-open conductance, once a region has lost its reference. */
-    private static final double LEAK = 1e-6;
+
+    /** Flow forced into a region that counts, over the flow scale. */
+    private static final double FORCED = 1e-12;
 
     private final Workspace w;
     private final SymmetricPart symmetric;
@@ -34,6 +35,8 @@ final class Step {
 
     private final double[] borderRight;
     private final DenseLu lu;
+    private final int[] region;
+    private final double[] forced;
 
     Step(Workspace workspace) {
         w = workspace;
@@ -44,6 +47,8 @@ final class Step {
         influence = new double[border][symmetric.size];
         borderRight = new double[border];
         lu = new DenseLu(border);
+        region = new int[workspace.pressure.length];
+        forced = new double[workspace.pressure.length];
     }
 
     /** Starts from rest: every branch linear with its nominal slope, devices wide open. False when singular. */
@@ -64,8 +69,13 @@ final class Step {
         return true;
     }
 
-    /** Factorises at the evaluated state. False when singular even with leaks. */
-    boolean factor(Network network) {
+    /**
+     * Factorises at the evaluated state. False when singular.
+     *
+     * @param far true to raise the slopes of branches that are far off their law, which takes longer and safer steps but
+     *            need not lower the residual; false for the true Newton matrix
+     */
+    boolean factor(Network network, boolean far) {
         double flat = FLAT_FLOOR * w.pressureScale / w.flowScale;
         double scale = w.pressureScale;
         symmetric.clear();
@@ -74,7 +84,7 @@ final class Step {
             if (w.borderOf[b] < 0) {
                 double nominal = network.nominalSlopePaPerKgPerS(b);
                 double floor = nominal > 0 ? SLOPE_FLOOR * nominal : flat;
-                if (nominal > 0 && slope < nominal) {
+                if (far && nominal > 0 && slope < nominal) {
                     floor = Math.max(
                             floor,
                             OFF_LAW_FLOOR * nominal * Math.sqrt(Math.min(1, Math.abs(w.lawResidual[b]) / scale)));
@@ -96,20 +106,51 @@ final class Step {
             addIncidence(network, w.borderBranch[k], 1, z);
             symmetric.solve(z);
         }
-        return schur(network, 0) || schur(network, LEAK);
+        openAroundFloating(network);
+        return schur(network);
     }
 
-    private boolean schur(Network network, double leak) {
-        if (leak > 0) {
-            for (int k = 0; k < border; k++) {
-                int b = w.borderBranch[k];
-                if (network.kind(b) == Network.Kind.DEVICE && w.state[b] == DeviceLaw.SHUT) {
-                    double open = leak * w.byFlow[k * border + k] * conductance[b];
-                    w.byInlet[k] -= open;
-                    w.byOutlet[k] += open;
-                }
+    /**
+     * A region whose every way is shut has lost its reference: in the matrix some of its devices follow their wide-open
+     * conductance then, and no residual changes. One device per region will do when nothing flows, so that all others
+     * close exactly; where draws force flow through, all of them, so that the one that has to open can. Found by
+     * structure: pivots of the border lose too many digits to tell.
+     */
+    private void openAroundFloating(Network network) {
+        Checks.joinActive(network, w);
+        Arrays.fill(forced, 0);
+        for (int i = 0; i < region.length; i++) {
+            region[i] = Groups.find(w.group, i);
+            forced[region[i]] += network.drawKgPerS(i);
+        }
+        for (int b : w.borderBranch) {
+            if (network.kind(b) == Network.Kind.DEVICE && !network.device(b).relatesPressures()) {
+                forced[region[network.from(b)]] += w.flow[b];
+                forced[region[network.to(b)]] -= w.flow[b];
             }
         }
+        for (int k = 0; k < border; k++) {
+            int b = w.borderBranch[k];
+            if (network.kind(b) != Network.Kind.DEVICE || w.state[b] != DeviceLaw.SHUT) {
+                continue;
+            }
+            int from = region[network.from(b)];
+            int to = region[network.to(b)];
+            boolean apart = Groups.find(w.group, from) != Groups.find(w.group, to);
+            if (isForced(network, from) || isForced(network, to) || apart) {
+                Checks.join(network, w.group, from, to);
+                double open = w.byFlow[k * border + k] * conductance[b];
+                w.byInlet[k] -= open;
+                w.byOutlet[k] += open;
+            }
+        }
+    }
+
+    private boolean isForced(Network network, int leader) {
+        return !network.fixed(leader) && Math.abs(forced[leader]) > FORCED * w.flowScale;
+    }
+
+    private boolean schur(Network network) {
         for (int k = 0; k < border; k++) {
             double size = 0;
             for (int l = 0; l < border; l++) {

@@ -33,6 +33,9 @@ public final class Workspace {
     final double[] pressureStep;
     final double[] oldFlow;
     final double[] oldPressure;
+    final double[] watchedFlow;
+    final double[] watchedPressure;
+    double watchedNorm;
     final double[] bestFlow;
     final double[] bestPressure;
     final Step step;
@@ -46,8 +49,11 @@ public final class Workspace {
 
     double pressureScale = 1;
     double flowScale = 1;
+    double meritPressure = 1;
+    double meritFlow = 1;
     double largestDrop;
     double norm;
+    double correction;
     double largestLawResidual;
     double largestImbalance;
     int iterations;
@@ -90,6 +96,8 @@ public final class Workspace {
         pressureStep = new double[points];
         oldFlow = new double[branches];
         oldPressure = new double[points];
+        watchedFlow = new double[branches];
+        watchedPressure = new double[points];
         bestFlow = new double[branches];
         bestPressure = new double[points];
         group = new int[points];

@@ -26,8 +26,10 @@ public final class Claims {
      * {claim, count, source, kind, tolerance and why, worst deviation, its case} per claim, and may have a static method
      * {@code results()} with a row {claim, case, quantity, expected, unit, deviation, tolerance} per compared figure.
      */
-    private static final List<String> TESTS =
-            List.of("org.linedrop.solver.NetworkValidationTest", "org.linedrop.solver.LineValidationTest");
+    private static final List<String> TESTS = List.of(
+            "org.linedrop.solver.NetworkValidationTest",
+            "org.linedrop.solver.LineValidationTest",
+            "org.linedrop.solver.RandomCircuitsPropertyTest");
 
     /** Deviations under this are rounding, which may differ between machines. */
     private static final double ROUNDING = 1e-12;
