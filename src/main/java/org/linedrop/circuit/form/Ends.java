@@ -1,104 +1,68 @@
 package org.linedrop.circuit.form;
 
 import java.io.Serializable;
-import java.util.List;
-import java.util.Locale;
-import org.linedrop.fact.Words;
 import org.linedrop.units.UnitException;
 
 /**
- * The two ends of a hose in flow order.
+ * The two ends of a hose, in flow order: {@code 90 forged to straight}.
  *
- * @param from the end at the run's start
- * @param to   the end at the run's end
+ * @param from the end at the run's {@code from} side
+ * @param to   the end at the run's {@code to} side
  */
 public record Ends(EndChoice from, EndChoice to) implements Serializable {
-    private static final List<Integer> SWEPT = List.of(30, 45, 60, 90, 120, 150, 180);
-    private static final List<Integer> FORGED = List.of(30, 45, 60, 90);
-    private static final List<String> WORDS =
-            List.of("straight", "banjo", "quick-connect", "male", "barb", "none", "forged", "machined", "low-profile");
+
+    /** A bare piece of hose. */
+    public static final Ends NONE = new Ends(EndChoice.of(EndChoice.NONE), EndChoice.of(EndChoice.NONE));
 
     /**
-     * Reads both ends.
+     * Reads two ends.
      *
-     * @param text for example {@code 90 forged to straight}, or {@code none}
+     * @param text for example {@code 45 to 90}; {@code none} alone is a bare piece
      * @return the ends
-     * @throws UnitException when the text is anything else
+     * @throws UnitException when there are not two, or one is unknown
      */
     public static Ends read(String text) {
-        String said = text.strip();
-        if (said.equals("none")) {
-            return new Ends(end("none", text), end("none", text));
+        String words = Wording.tidy(text);
+        if (words.isEmpty()) {
+            throw Wording.wrong(
+                    text, " is empty: a hose needs its ends", "Write straight to 90, or none for a bare piece");
         }
-        int cut = said.indexOf(" to ");
-        if (cut < 0) {
-            throw new UnitException(
-                    "\"" + text + "\": two ends are needed, first the one at \"from\"", "Write " + said + " to what?");
+        if (words.equals("none")) {
+            return NONE;
         }
-        return new Ends(
-                end(said.substring(0, cut).strip(), text),
-                end(said.substring(cut + 4).strip(), text));
+        String[] parts = words.split(" to ", -1);
+        if (parts.length == 2) {
+            return new Ends(EndChoice.read(parts[0]), EndChoice.read(parts[1]));
+        }
+        String[] other = words.split(" ?(?:,|/|\\band\\b| - | x |->) ?", -1);
+        if (parts.length == 1 && other.length == 2 && !other[0].isEmpty() && !other[1].isEmpty() && known(other)) {
+            throw Wording.wrong(text, ": the two ends are joined by \"to\"", "Write " + other[0] + " to " + other[1]);
+        }
+        if (parts.length == 1) {
+            EndChoice one = EndChoice.read(words);
+            throw Wording.wrong(text, ": two ends are needed, first the one at \"from\": " + one.write() + " to ?", "");
+        }
+        throw Wording.wrong(text, " has more than two ends", "Write for example 45 to 90");
     }
 
-    private static EndChoice end(String said, String whole) {
-        String[] words = said.toLowerCase(Locale.ROOT).split("\\s+", 2);
-        String detail = words.length > 1 ? said.substring(words[0].length()).strip() : "";
-        if (words[0].matches("\\d{1,3}")) {
-            return angled(Integer.parseInt(words[0]), detail, whole);
-        }
-        return switch (words[0]) {
-            case "straight", "male", "none" -> {
-                if (!detail.isEmpty()) {
-                    throw new UnitException("\"" + whole + "\": \"" + said + "\" is no end", "Write " + words[0]);
-                }
-                yield new EndChoice(words[0], 0, "");
+    private static boolean known(String[] ends) {
+        try {
+            for (String end : ends) {
+                EndChoice.read(end);
             }
-            case "banjo", "quick-connect" -> {
-                if (detail.isEmpty()) {
-                    throw new UnitException(
-                            "\"" + whole + "\": a " + words[0] + " needs its size",
-                            "Write for example " + (words[0].equals("banjo") ? "banjo M12" : "quick-connect 3/8 in"));
-                }
-                yield new EndChoice(words[0], 0, detail);
-            }
-            case "barb" -> new EndChoice("barb", 0, detail);
-            default ->
-                throw new UnitException(
-                        "\"" + whole + "\": there is no end \"" + said + "\"",
-                        Words.nearest(words[0], WORDS)
-                                .map(near -> "Did you mean " + near + "?")
-                                .orElse(
-                                        "Ends are straight, 30 45 60 90 120 150 180 (swept), 45 forged, 90 forged, banjo M12,"
-                                                + " quick-connect 3/8 in, male, barb, none"));
-        };
-    }
-
-    private static EndChoice angled(int angle, String detail, String whole) {
-        boolean forged = List.of("forged", "machined", "low-profile").contains(detail);
-        if (!forged && !detail.isEmpty() && !detail.equals("swept")) {
-            throw new UnitException(
-                    "\"" + whole + "\": \"" + detail + "\" is no kind of elbow",
-                    "Write " + angle + " (swept) or " + angle + " forged");
+            return true;
+        } catch (UnitException e) {
+            // Not two ends with another word between them: the message for one end says more.
+            return false;
         }
-        if (forged && !FORGED.contains(angle)) {
-            throw new UnitException(
-                    "\"" + whole + "\": forged hose ends are made in 45 and 90 (30 and 60 rarely)",
-                    "Write " + angle + " (swept)");
-        }
-        if (!SWEPT.contains(angle)) {
-            throw new UnitException(
-                    "\"" + whole + "\": hose ends are not made in " + angle + " degrees",
-                    "Write 30, 45, 60, 90, 120, 150 or 180");
-        }
-        return new EndChoice(forged ? "forged" : "swept", angle, "");
     }
 
     /**
-     * As the file writes it.
+     * Writes the ends.
      *
-     * @return text that reads back to the same ends
+     * @return text that reads back to equal ends
      */
     public String write() {
-        return from.kind().equals("none") && to.kind().equals("none") ? "none" : from.write() + " to " + to.write();
+        return equals(NONE) ? "none" : from.write() + " to " + to.write();
     }
 }

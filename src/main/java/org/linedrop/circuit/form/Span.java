@@ -3,37 +3,51 @@ package org.linedrop.circuit.form;
 import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
+import org.linedrop.units.Quantity;
 import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
 
 /**
- * From one figure to a higher one.
+ * From one value to a higher one: {@code 80 to 92 C}, {@code 2000 to 3000}.
  *
- * @param low  the lower, in SI
- * @param high the higher, in SI
+ * @param low    lower value in the SI unit of the dimension
+ * @param high      upper value, above the lower
+ * @param dimension what they measure
+ * @param status    what was said about it
  */
-public record Span(double low, double high) implements Serializable {
-    private static final Pattern SHAPE = Pattern.compile("(\\S+)\\s+to\\s+(\\S+)(.*)");
+public record Span(double low, double high, Dimension dimension, Status status) implements Serializable {
+    private static final Pattern SPAN = Pattern.compile("(.+?) to (.+)");
 
     /**
      * Reads a span.
      *
      * @param text    for example {@code 80 to 92 C}
-     * @param allowed dimensions it may have
+     * @param allowed the dimensions it may have, the likeliest first
      * @return the span
-     * @throws UnitException when it is none, or does not rise
+     * @throws UnitException when there are not two values or they do not rise
      */
     public static Span read(String text, Dimension... allowed) {
-        Matcher shape = SHAPE.matcher(text.strip());
-        if (!shape.matches()) {
-            throw new UnitException("\"" + text + "\" is no span", "Write two figures with \"to\" between them");
+        Said said = Said.of(text);
+        Matcher span = SPAN.matcher(said.value());
+        if (!span.matches() || !said.spread().isEmpty()) {
+            throw Wording.wrong(text, ": from where to where?", "Write two values, for example 80 to 92 C");
         }
-        double low = Units.read(shape.group(1) + shape.group(3), allowed).si();
-        double high = Units.read(shape.group(2) + shape.group(3), allowed).si();
-        if (!(low < high)) {
-            throw new UnitException("\"" + text + "\" does not rise", "Write the lower figure first");
+        Quantity to = Units.read(span.group(2), allowed);
+        double from = Wording.first(span.group(1), to, allowed).si();
+        if (!(from < to.si())) {
+            throw Wording.wrong(text, " does not rise", "Write the lower value first");
         }
-        return new Span(low, high);
+        return new Span(from, to.si(), to.dimension(), said.status());
+    }
+
+    /**
+     * Writes the span.
+     *
+     * @return text that reads back to the same numbers
+     */
+    public String write() {
+        return Wording.metric(low, dimension) + " to " + Wording.metric(high, dimension) + Said.suffix(status);
     }
 }

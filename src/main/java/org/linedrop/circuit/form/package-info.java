@@ -1,6 +1,7 @@
 /**
- * The value forms of the circuit file: what one value may say, read from text and written back to text that reads the
- * same. Part of the circuit layer; no form knows which key it is used for.
+ * The value forms of a circuit file: text to an immutable record and back. Each record reads what a user writes, says
+ * in his words what is wrong with it, and writes text that reads back to an equal record. Nothing here knows a key or
+ * a catalogue row.
  */
 @NullMarked
 package org.linedrop.circuit.form;
