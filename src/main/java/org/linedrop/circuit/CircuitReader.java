@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.circuit.form.Span;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Notice;
+import org.linedrop.fact.Place;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
+import org.linedrop.fluid.Fluid;
 
 /** Reads the words of a circuit into data and lists everything that is wrong with them. */
 final class CircuitReader {
@@ -43,6 +46,9 @@ final class CircuitReader {
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine);
         new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
+        if (fields.complete(top)) {
+            temperatures(fields, runs);
+        }
         if (!problems.isEmpty() || !fields.complete(top)) {
             return null;
         }
@@ -69,6 +75,27 @@ final class CircuitReader {
                 limits,
                 assumptions,
                 said);
+    }
+
+    /** Refuses temperatures at which nothing is known of the fluid. */
+    private void temperatures(Fields fields, List<Run> runs) {
+        Fluid fluid = Objects.requireNonNull(fields.get(Keys.FLUID));
+        refuse(fluid, Objects.requireNonNull(fields.get(Keys.TEMPERATURE)), fields.place(Keys.TEMPERATURE));
+        for (Run run : runs) {
+            Tree.Entry said = ids.get(run.id());
+            int line = said == null ? 0 : said.line();
+            refuse(fluid, run.temperatureK(), problems.place(line, 0, run.id()));
+            for (Part part : run.parts()) {
+                refuse(fluid, part.temperatureK(), problems.place(line, 0, part.id()));
+            }
+        }
+    }
+
+    private void refuse(Fluid fluid, @Nullable Figure temperature, Place place) {
+        String refusal = temperature == null ? null : fluid.refusal(temperature.value());
+        if (refusal != null) {
+            problems.add(place, Keys.TEMPERATURE.name(), "", refusal, "");
+        }
     }
 
     private Surroundings surroundings(Fields fields) {

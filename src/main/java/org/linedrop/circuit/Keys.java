@@ -227,6 +227,26 @@ public final class Keys {
             "the in-line device that sits here",
             "Write for example: through: filter");
 
+    static final Key<StatedLaw.Law> LAW = required(
+            "law",
+            KeyForms.choice(List.of(StatedLaw.Law.values()), StatedLaw.Law::word),
+            "a law stated outright, for textbook problems",
+            "Write for example: law: constant f");
+    static final Key<Figure> LAW_BORE =
+            optional("bore", number(Dimension.LENGTH, "mm", 1e-4, 20, "Is that mm?"), "bore of its velocity");
+    static final Key<Figure> LAW_LENGTH =
+            optional("length", number(Dimension.LENGTH, "m", 0, 1e6, "Is that m?"), "its length");
+    static final Key<Figure> LAW_F = optional(
+            "f",
+            number(Dimension.RATIO, "x", 1e-4, 10, "This is Darcy's factor, 4 times Fanning's"),
+            "Darcy friction factor");
+    static final Key<Figure> LAW_K =
+            optional("K", number(Dimension.RATIO, "x", 0, 1e9, "K is over the velocity head"), "loss coefficient");
+    static final Key<Figure> LAW_R = optional(
+            "r", number(Dimension.RATIO, "x", 0, 1e15, "r is in m/(m3/s)^n"), "r of head = r Q^n, in m/(m3/s)^n");
+    static final Key<Figure> LAW_N =
+            optional("n", number(Dimension.RATIO, "x", 1, 3, "Turbulent flow has 1.75 to 2"), "n of head = r Q^n");
+
     static final Kind ENGINE_KIND =
             new Kind("engine", "what the engine asks", List.of(POWER, BSFC, ENGINE_FLOW, MANIFOLD, ENGINE_SPEED));
     static final Kind CURVE = new Kind("curve", "one table of a pump", List.of(AT, CURVE_PRESSURE, CURVE_FLOW));
@@ -256,7 +276,11 @@ public final class Keys {
             new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, TEMPERATURE_OF_PART, NAME)),
             new Kind("adapter", "an adapter", List.of(ADAPTER, TEMPERATURE_OF_PART, NAME)),
             new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),
-            new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)));
+            new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)),
+            new Kind(
+                    "law",
+                    "a law stated outright",
+                    List.of(LAW, LAW_BORE, LAW_LENGTH, LAW_F, LAW_K, LAW_R, LAW_N, TEMPERATURE_OF_PART, NAME)));
 
     /** Keys of the whole file that hold one value. */
     public static final List<Key<?>> TOP =

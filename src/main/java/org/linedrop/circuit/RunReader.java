@@ -130,6 +130,7 @@ final class RunReader {
                         case "adapter" -> adapter(id, fields);
                         case "bulkhead" -> bulkhead(id, fields);
                         case "through" -> through(number, fields);
+                        case "law" -> statedLaw(id, fields);
                         default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
                     };
                 } catch (CatalogueException wrong) {
@@ -236,6 +237,43 @@ final class RunReader {
         return choice == null
                 ? null
                 : new Adapter(id, scope.catalogue().bulkhead(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private static @Nullable Part statedLaw(String id, Fields fields) {
+        StatedLaw.Law law = fields.get(Keys.LAW);
+        if (law == null) {
+            return null;
+        }
+        List<Key<Figure>> needed = switch (law) {
+            case CONSTANT_F -> List.of(Keys.LAW_F, Keys.LAW_LENGTH, Keys.LAW_BORE);
+            case POWER -> List.of(Keys.LAW_R, Keys.LAW_N);
+            case LAMINAR -> List.of(Keys.LAW_LENGTH, Keys.LAW_BORE);
+            case K -> List.of(Keys.LAW_K, Keys.LAW_BORE);
+        };
+        for (Key<Figure> key :
+                List.of(Keys.LAW_BORE, Keys.LAW_LENGTH, Keys.LAW_F, Keys.LAW_K, Keys.LAW_R, Keys.LAW_N)) {
+            if (needed.contains(key) && !fields.has(key)) {
+                fields.problem(
+                        key,
+                        "a " + law.word() + " law needs " + key.name(),
+                        "Give " + key.name() + ": " + key.meaning());
+            } else if (!needed.contains(key) && fields.has(key)) {
+                fields.problem(key, "a " + law.word() + " law has no " + key.name(), "Leave it out");
+            }
+        }
+        if (needed.stream().anyMatch(key -> fields.get(key) == null)) {
+            return null;
+        }
+        Key<Figure> coefficient =
+                law == StatedLaw.Law.K ? Keys.LAW_K : law == StatedLaw.Law.POWER ? Keys.LAW_R : Keys.LAW_F;
+        return new StatedLaw(
+                id,
+                law,
+                fields.get(Keys.LAW_BORE),
+                fields.get(Keys.LAW_LENGTH),
+                fields.get(coefficient),
+                fields.get(Keys.LAW_N),
+                fields.get(Keys.TEMPERATURE_OF_PART));
     }
 
     private static @Nullable Part through(String number, Fields fields) {

@@ -6,12 +6,14 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Adapter;
+import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Route;
+import org.linedrop.circuit.StatedLaw;
 import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
@@ -22,11 +24,13 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
     private final Stream stream;
     private final List<Device> devices;
     private final PlumbingLaws laws;
+    private final double gravityMPerS2;
 
-    PartLaws(Bores bores, Stream stream, List<Device> devices) {
+    PartLaws(Bores bores, Stream stream, Circuit circuit) {
         this.bores = bores;
         this.stream = stream;
-        this.devices = devices;
+        this.devices = circuit.devices();
+        this.gravityMPerS2 = circuit.surroundings().upMPerS2();
         this.laws = new PlumbingLaws(stream);
     }
 
@@ -109,6 +113,32 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         piece.inBoreM = from;
         piece.outBoreM = to;
         piece.local.addAll(laws.adapter(part.size(), from, to));
+        return List.of(piece);
+    }
+
+    @Override
+    public List<Piece> statedLaw(StatedLaw part) {
+        double bore = part.boreM() == null ? Double.NaN : part.boreM().value();
+        double length = part.lengthM() == null ? 0 : part.lengthM().value();
+        double coefficient = part.coefficient() == null ? 0 : part.coefficient().value();
+        Piece piece = new Piece("law", named(part, part.law().word() + " law"), part.id(), "", stream);
+        if (part.boreM() != null) {
+            piece.bore(part.boreM(), bore);
+        }
+        piece.lengthM = length;
+        double density = stream.densityKgPerM3();
+        switch (part.law()) {
+            case CONSTANT_F -> piece.friction.add(Prescribed.constantFriction(coefficient, length, bore, 0, density));
+            case LAMINAR ->
+                piece.friction.add(Prescribed.laminar(stream.dynamicViscosityPaS(), length, bore, 0, density));
+            case K -> piece.local.add(Prescribed.loss(coefficient, bore, density));
+            case POWER ->
+                piece.local.add(Prescribed.headPower(
+                        coefficient,
+                        part.exponent() == null ? 2 : part.exponent().value(),
+                        density,
+                        gravityMPerS2));
+        }
         return List.of(piece);
     }
 

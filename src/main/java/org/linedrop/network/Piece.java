@@ -47,6 +47,11 @@ final class Piece {
         return kind.equals("end") || kind.equals("adapter") || kind.equals("bulkhead");
     }
 
+    /** Whether the piece is taken exactly as stated, so that no loss is added at its ends. */
+    boolean stated() {
+        return kind.equals("law");
+    }
+
     /** Whether the piece has a bore of its own. */
     boolean open() {
         return !Double.isNaN(usedBoreM);

@@ -52,7 +52,7 @@ final class RunPieces {
     private void parts(Bores bores, List<Stream> streams) {
         for (int i = 0; i < run.parts().size(); i++) {
             Part part = run.parts().get(i);
-            List<Piece> rows = part.accept(new PartLaws(bores, streams.get(i), circuit.devices()));
+            List<Piece> rows = part.accept(new PartLaws(bores, streams.get(i), circuit));
             for (int k = 0; k < rows.size(); k++) {
                 rows.get(k).row = rows.size() == 1 ? "" + (i + 1) : (i + 1) + "." + (k + 1);
             }
@@ -74,7 +74,9 @@ final class RunPieces {
             if (before.open() && behind.open() && before.outBoreM != behind.inBoreM) {
                 boolean behindPays = !before.fitting() && behind.fitting();
                 Piece payer = behindPays ? behind : before;
-                payer.local.add(new PlumbingLaws(payer.stream).areaChange(before.outBoreM, behind.inBoreM));
+                if (!before.stated() && !behind.stated()) {
+                    payer.local.add(new PlumbingLaws(payer.stream).areaChange(before.outBoreM, behind.inBoreM));
+                }
                 if (behindPays) {
                     behind.inBoreM = before.outBoreM;
                 } else {
@@ -104,13 +106,13 @@ final class RunPieces {
         }
         Piece first = pieces.get(0);
         Piece last = pieces.get(pieces.size() - 1);
-        if (fromTank && Double.isFinite(first.inBoreM)) {
+        if (fromTank && Double.isFinite(first.inBoreM) && !first.stated()) {
             Piece entry = tankEnd("entry", first, first.inBoreM);
             entry.inBoreM = Double.POSITIVE_INFINITY;
             entry.local.add(new PlumbingLaws(first.stream).tankEntry(first.inBoreM));
             pieces.add(0, entry);
         }
-        if (toTank && Double.isFinite(last.outBoreM)) {
+        if (toTank && Double.isFinite(last.outBoreM) && !last.stated()) {
             Piece exit = tankEnd("exit", last, last.outBoreM);
             exit.outBoreM = Double.POSITIVE_INFINITY;
             exit.local.add(new PlumbingLaws(last.stream).tankExit(last.outBoreM));

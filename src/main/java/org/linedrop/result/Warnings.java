@@ -59,7 +59,7 @@ final class Warnings {
             }
         }
         for (double temperature : temperatures) {
-            found.addAll(circuit.surroundings().fluid().notices(temperature));
+            found.addAll(circuit.surroundings().fluid().flowNotices(temperature));
         }
     }
 

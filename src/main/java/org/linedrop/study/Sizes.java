@@ -15,7 +15,6 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Run;
-import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Unit;
@@ -191,6 +190,6 @@ final class Sizes {
 
     /** Whether a part is something one would change the size of. */
     static boolean changeable(Part part) {
-        return !(part instanceof Through) && !(part instanceof Adapter);
+        return part instanceof Hose || part instanceof Tube;
     }
 }

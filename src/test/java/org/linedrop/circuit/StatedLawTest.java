@@ -1,0 +1,73 @@
+package org.linedrop.circuit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.linedrop.fact.ProblemsException;
+import org.linedrop.io.CircuitFile;
+import org.linedrop.result.PartRow;
+import org.linedrop.result.Result;
+
+/** Textbook laws in a circuit file are taken exactly, with the source's gravity and nothing added at tanks. */
+class StatedLawTest {
+    private static final String FILE = """
+            linedrop: 1
+            fluid: water
+            temperature: 20 C
+            gravity: 9.81 m/s2
+            points:
+              high: {kind: tank, height: 12 m really}
+              low:  {kind: tank, height: 2 m}
+            runs:
+              line: {from: high, to: low, parts: [%s]}
+            """;
+
+    private static PartRow row(String part) {
+        return Result.of(CircuitFile.read(String.format(FILE, part), ""))
+                .orThrow()
+                .rows()
+                .get(0);
+    }
+
+    @Test
+    void constantFactor() {
+        // 10 = (0.02 x 100/0.1) v^2/(2 g)
+        double velocity = Math.sqrt(10 * 2 * 9.81 / (0.02 * 100 / 0.1));
+        PartRow row = row("{law: constant f, f: 0.02 x, length: 100 m, bore: 100 mm}");
+        assertThat(row.velocityMPerS()).isCloseTo(velocity, within(1e-9 * velocity));
+    }
+
+    @Test
+    void powerOfTheFlow() {
+        double flow = Math.pow(10 / 5000.0, 1 / 1.85); // 10 = 5000 Q^1.85
+        assertThat(row("{law: power, r: 5000, n: 1.85}").flowM3PerS()).isCloseTo(flow, within(1e-9 * flow));
+    }
+
+    @Test
+    void laminar() {
+        PartRow row = row("{law: laminar, length: 50 m, bore: 5 mm}");
+        double head = row.velocityMPerS() * 64 / row.reynolds() * 50 / 0.005 * row.velocityMPerS() / (2 * 9.81);
+        assertThat(head).isCloseTo(10, within(1e-8));
+    }
+
+    @Test
+    void lossCoefficient() {
+        double velocity = Math.sqrt(10 * 2 * 9.81 / 2.5);
+        assertThat(row("{law: K, K: 2.5, bore: 50 mm}").velocityMPerS()).isCloseTo(velocity, within(1e-9 * velocity));
+    }
+
+    @Test
+    void whatALawNeedsIsAsked() {
+        ProblemsException wrong = catchThrowableOfType(
+                ProblemsException.class,
+                () -> CircuitFile.read(String.format(FILE, "{law: constant f, length: 100 m, n: 2}"), "a.yaml"));
+        assertThat(wrong.problems())
+                .extracting(problem -> problem.key() + ": " + problem.message())
+                .containsExactlyInAnyOrder(
+                        "f: a constant f law needs f",
+                        "bore: a constant f law needs bore",
+                        "n: a constant f law has no n");
+    }
+}
