@@ -12,6 +12,9 @@ import org.linedrop.fact.ProblemsException;
 
 /** Reads circuit files: YAML or JSON, one tree either way. */
 public final class CircuitFile {
+    /** The parts of the run {@code feed} are called {@code feed 1}, {@code feed 2}. */
+    private static final List<String> SILENT = List.of("parts");
+
     private CircuitFile() {}
 
     /**
@@ -27,7 +30,7 @@ public final class CircuitFile {
                 ? file.toString()
                 : file.getFileName().toString();
         try (InputStream stream = Files.newInputStream(file)) {
-            return built(TreeReader.read(name, stream, List.of()), name);
+            return built(TreeReader.read(name, stream, SILENT), name);
         }
     }
 
@@ -40,7 +43,7 @@ public final class CircuitFile {
      * @throws ProblemsException with everything that is wrong
      */
     public static Circuit read(String text, String name) {
-        return built(TreeReader.read(name, text, List.of()), name);
+        return built(TreeReader.read(name, text, SILENT), name);
     }
 
     private static Circuit built(Reading reading, String name) {
@@ -50,7 +53,7 @@ public final class CircuitFile {
         List<Problem> problems = new ArrayList<>(reading.problems());
         Circuit circuit = null;
         try {
-            circuit = Circuit.of(Convert.branch(reading.tree().get()), name);
+            circuit = Circuit.of(reading.tree().get(), name);
         } catch (ProblemsException wrong) {
             problems.addAll(wrong.problems());
         }

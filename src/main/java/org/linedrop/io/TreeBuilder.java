@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Problem;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -52,6 +53,8 @@ final class TreeBuilder {
 
         Tree.@Nullable Text key;
 
+        boolean keyPlain;
+
         Open(boolean mapping, boolean braces, int line, int column, List<String> path) {
             this.mapping = mapping;
             this.braces = braces;
@@ -91,13 +94,13 @@ final class TreeBuilder {
     }
 
     Reading reading() {
-        if (root instanceof Tree.Mapping mapping) {
+        if (root instanceof Tree.Branch mapping) {
             List<Problem> sorted = new ArrayList<>(problems);
             sorted.sort(Comparator.comparing(Problem::place));
             return new Reading(Optional.of(mapping), sorted);
         }
         Problem problem;
-        if (root instanceof Tree.Sequence list) {
+        if (root instanceof Tree.Items list) {
             problem = lines.problem(
                     list.line(),
                     list.column(),
@@ -196,11 +199,11 @@ final class TreeBuilder {
     private void close() {
         Open top = stack.remove(stack.size() - 1);
         if (top.mapping) {
-            add(new Tree.Mapping(top.line, top.column, top.entries));
+            add(new Tree.Branch(top.entries, top.line, top.column));
             return;
         }
         boolean listInList = !stack.isEmpty() && !stack.get(stack.size() - 1).mapping;
-        add(listInList ? listInList(top) : new Tree.Sequence(top.line, top.column, top.items));
+        add(listInList ? listInList(top) : new Tree.Items(top.items, top.line, top.column));
     }
 
     /** {@code - - 8} was to be {@code - -8}; no list of a file holds lists. */
@@ -216,8 +219,8 @@ final class TreeBuilder {
                 list.braces ? "a list stands in a list" : "\"- " + SourceLines.shown(first) + "\" reads as a list",
                 size ? "Write -" + SourceLines.shown(first) + " without a space" : "One \"- \" begins one item"));
         return size && !list.braces
-                ? new Tree.Text(list.line, list.column, "-" + first, false)
-                : new Tree.Sequence(list.line, list.column, list.items);
+                ? new Tree.Text("-" + first, list.line, list.column)
+                : new Tree.Items(list.items, list.line, list.column);
     }
 
     private void scalar(ScalarEvent event, int line, int column) {
@@ -242,9 +245,10 @@ final class TreeBuilder {
             continued(line, endLine);
         }
         Open top = stack.isEmpty() ? null : stack.get(stack.size() - 1);
-        Tree.Text scalar = new Tree.Text(line, column, text, !plain);
+        Tree.Text scalar = new Tree.Text(text, line, column);
         if (top != null && top.mapping && top.key == null) {
             key(top, scalar);
+            top.keyPlain = plain;
         } else {
             add(plain ? unglued(scalar, top) : scalar);
         }
@@ -311,13 +315,13 @@ final class TreeBuilder {
                     fatal = Optional.of(lines.problem(scalar.line(), scalar.column(), Slips.gluedMessage(parts), "")));
             return scalar;
         }
-        return new Tree.Mapping(
-                scalar.line(), scalar.column(), List.of(gluedEntry(glued.get(), scalar.line(), scalar.column())));
+        return new Tree.Branch(
+                List.of(gluedEntry(glued.get(), scalar.line(), scalar.column())), scalar.line(), scalar.column());
     }
 
     private Tree.Entry gluedEntry(String[] parts, int line, int column) {
         problems.add(lines.problem(line, column, name(), parts[0], parts[1], Slips.gluedMessage(parts), ""));
-        return new Tree.Entry(parts[0], line, column, new Tree.Text(line, column, parts[1], false));
+        return new Tree.Entry(parts[0], line, column, new Tree.Text(parts[1], line, column));
     }
 
     private void add(Tree tree) {
@@ -335,8 +339,8 @@ final class TreeBuilder {
             return;
         }
         top.key = null;
-        boolean nothing = tree instanceof Tree.Text text && text.text().isEmpty() && !text.quoted();
-        Optional<String[]> glued = nothing && !key.quoted() ? Slips.glued(key.text()) : Optional.empty();
+        boolean nothing = tree instanceof Tree.Text text && text.text().isEmpty();
+        Optional<String[]> glued = nothing && top.keyPlain ? Slips.glued(key.text()) : Optional.empty();
         Tree.Entry entry = glued.isPresent()
                 ? gluedEntry(glued.get(), key.line(), key.column())
                 : new Tree.Entry(key.text(), key.line(), key.column(), tree);

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Problem;
 import org.snakeyaml.engine.v2.api.LoadSettings;
