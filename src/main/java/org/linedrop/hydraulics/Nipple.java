@@ -12,7 +12,8 @@ import org.linedrop.fact.Status;
  * {@code tau (1 - A/A1)^0.375 (1 - A/A2)} with {@code tau = (2.4 - l/d) 10^-phi},
  * {@code phi = 0.25 + 0.535 (l/d)^8/(0.05 + (l/d)^7)}; the term is zero from 2.4 on, so that the law has no step. Where a
  * neighbour is narrower than the nipple, that end is a change of bore on the neighbour. No measured nipple of a crimped
- * or screwed hose end was found: the bore decides, and it goes in with the fourth power.
+ * or screwed hose end was found: the bore decides, and it goes in with the fourth power. One instance is one shape; it is
+ * immutable.
  */
 public final class Nipple {
     /** Nipple of a hose end. */
@@ -34,7 +35,44 @@ public final class Nipple {
     /** Length over bore from which the jet has reattached. */
     public static final double REATTACHED = 2.4;
 
-    private Nipple() {}
+    private final double firstBoreM;
+    private final double boreM;
+    private final double lengthM;
+    private final double secondBoreM;
+    private final double forwardK;
+    private final double backwardK;
+    private final double k1;
+
+    private Nipple(double firstBoreM, double boreM, double lengthM, double secondBoreM) {
+        this.firstBoreM = firstBoreM;
+        this.boreM = boreM;
+        this.lengthM = lengthM;
+        this.secondBoreM = secondBoreM;
+        forwardK = turbulentK(firstBoreM, boreM, lengthM, secondBoreM);
+        backwardK = turbulentK(secondBoreM, boreM, lengthM, firstBoreM);
+        k1 = lowReynoldsTerm(firstBoreM, boreM, secondBoreM);
+    }
+
+    /**
+     * A nipple of given shape, its coefficients computed once.
+     *
+     * @param firstBoreM  first neighbour's bore in m, over zero; infinite is a vessel
+     * @param boreM       nipple bore in m, over zero and finite
+     * @param lengthM     length of the nipple bore in m, not negative
+     * @param secondBoreM second neighbour's bore in m, over zero; infinite is a vessel
+     * @return the law of that shape
+     * @throws IllegalArgumentException when an argument is outside its range or NaN
+     */
+    public static Nipple of(double firstBoreM, double boreM, double lengthM, double secondBoreM) {
+        if (!(boreM > 0 && boreM < Double.POSITIVE_INFINITY && firstBoreM > 0 && secondBoreM > 0)) {
+            throw new IllegalArgumentException("nipple of " + boreM + " m between bores of " + firstBoreM + " and "
+                    + secondBoreM + " m: all three must be over zero and the nipple finite");
+        }
+        if (!(lengthM >= 0 && lengthM < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("nipple length " + lengthM + " m: it must be zero or more and finite");
+        }
+        return new Nipple(firstBoreM, boreM, lengthM, secondBoreM);
+    }
 
     /**
      * Loss at high Reynolds number without friction along the bore.
@@ -63,11 +101,36 @@ public final class Nipple {
     }
 
     /**
-     * Total-pressure drop from one neighbour bore through the nipple to the other, by flow direction.
+     * Total-pressure drop from the first neighbour bore through the nipple to the second, by flow direction.
+     *
+     * @param flowM3PerS          volume flow in m3/s, positive from the first neighbour to the second
+     * @param roughnessM          roughness of the nipple bore in m, 0 to the bore
+     * @param transition          rule between laminar and turbulent
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
+     *                            flow, Pa s/m3
+     */
+    public void pressureDrop(
+            double flowM3PerS,
+            double roughnessM,
+            Transition transition,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            double[] valueAndSlope) {
+        double k = flowM3PerS >= 0 ? forwardK : backwardK;
+        BoreFriction.pressureDrop(
+                flowM3PerS, boreM, lengthM, roughnessM, transition, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        Joins.addLocal(flowM3PerS, boreM, k, k1, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        narrow(flowM3PerS, firstBoreM, boreM, secondBoreM, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+    }
+
+    /**
+     * The same without an instance: the coefficients are computed at every call.
      *
      * @param flowM3PerS          volume flow in m3/s, positive from the first neighbour to the second
      * @param firstBoreM          first neighbour's bore in m, over zero; infinite is a vessel
-     * @param boreM               nipple bore in m, over zero
+     * @param boreM               nipple bore in m, over zero and finite
      * @param lengthM             length of the nipple bore in m, not negative
      * @param secondBoreM         second neighbour's bore in m, over zero; infinite is a vessel
      * @param roughnessM          roughness of the nipple bore in m, 0 to the bore
@@ -88,29 +151,39 @@ public final class Nipple {
             double densityKgPerM3,
             double dynamicViscosityPaS,
             double[] valueAndSlope) {
-        BoreFriction.pressureDrop(
-                flowM3PerS, boreM, lengthM, roughnessM, transition, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
         boolean forward = flowM3PerS >= 0;
         double inlet = forward ? firstBoreM : secondBoreM;
         double outlet = forward ? secondBoreM : firstBoreM;
-        double k1 = AreaChange.k1(Math.min(1, boreM / inlet)) + AreaChange.k1(Math.min(1, boreM / outlet));
-        Joins.addLocal(
-                flowM3PerS,
-                boreM,
-                turbulentK(inlet, boreM, lengthM, outlet),
-                k1,
-                densityKgPerM3,
-                dynamicViscosityPaS,
-                valueAndSlope);
-        if (inlet < boreM) {
-            narrow(flowM3PerS, inlet, true, boreM, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        double k = turbulentK(inlet, boreM, lengthM, outlet);
+        double k1 = lowReynoldsTerm(firstBoreM, boreM, secondBoreM);
+        BoreFriction.pressureDrop(
+                flowM3PerS, boreM, lengthM, roughnessM, transition, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        Joins.addLocal(flowM3PerS, boreM, k, k1, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        narrow(flowM3PerS, firstBoreM, boreM, secondBoreM, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+    }
+
+    private static double lowReynoldsTerm(double firstBoreM, double boreM, double secondBoreM) {
+        return AreaChange.k1(Math.min(1, boreM / firstBoreM)) + AreaChange.k1(Math.min(1, boreM / secondBoreM));
+    }
+
+    /** Adds what neighbours narrower than the nipple cost: there the change of bore is on the neighbour. */
+    private static void narrow(
+            double flow,
+            double firstBoreM,
+            double boreM,
+            double secondBoreM,
+            double density,
+            double viscosity,
+            double[] out) {
+        boolean forward = flow >= 0;
+        if (firstBoreM < boreM) {
+            narrow(flow, firstBoreM, forward, boreM, density, viscosity, out);
         }
-        if (outlet < boreM) {
-            narrow(flowM3PerS, outlet, false, boreM, densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        if (secondBoreM < boreM) {
+            narrow(flow, secondBoreM, !forward, boreM, density, viscosity, out);
         }
     }
 
-    /** A neighbour narrower than the nipple: the change of bore is on the neighbour. */
     private static void narrow(
             double flow,
             double neighbourM,

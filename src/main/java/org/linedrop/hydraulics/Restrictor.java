@@ -56,17 +56,17 @@ public final class Restrictor {
     private static final double LONG_NONE = 15;
     private static final double BETWEEN_VESSELS = 1.5; // 0.5 + 1.0, both neighbours infinite
 
-    private final double firstBoreM;
     private final double holeM;
     private final double lengthM;
-    private final double secondBoreM;
+    private final double forwardK;
+    private final double backwardK;
     private final double longShare;
 
     private Restrictor(double firstBoreM, double holeM, double lengthM, double secondBoreM) {
-        this.firstBoreM = firstBoreM;
         this.holeM = holeM;
         this.lengthM = lengthM;
-        this.secondBoreM = secondBoreM;
+        forwardK = Nipple.turbulentK(firstBoreM, holeM, lengthM, secondBoreM);
+        backwardK = Nipple.turbulentK(secondBoreM, holeM, lengthM, firstBoreM);
         double lengthOverBore = lengthM / holeM;
         longShare = Joins.step((lengthOverBore - LONG_FROM) / (LONG_FULL - LONG_FROM))
                 * (1 - Joins.step((lengthOverBore - LONG_TO) / (LONG_NONE - LONG_TO)));
@@ -170,17 +170,11 @@ public final class Restrictor {
         Joins.addLocal(
                 flowM3PerS,
                 holeM,
-                turbulentK(flowM3PerS >= 0),
+                flowM3PerS >= 0 ? forwardK : backwardK,
                 Orifice.CREEPING_K1,
                 densityKgPerM3,
                 dynamicViscosityPaS,
                 valueAndSlope);
-    }
-
-    private double turbulentK(boolean forward) {
-        double inlet = forward ? firstBoreM : secondBoreM;
-        double outlet = forward ? secondBoreM : firstBoreM;
-        return Nipple.turbulentK(inlet, holeM, lengthM, outlet);
     }
 
     private void longDrop(double flow, double density, double viscosity, double[] out) {
@@ -189,7 +183,7 @@ public final class Restrictor {
         // where 1/Cd is twice 1/Cd_u the drop is proportional to the flow, but for the last term of the law (3e-3)
         double joinRe = viscous(lengthOverBore) * ultimate(lengthOverBore);
         double reynolds = Math.abs(flow) * perFlow;
-        double share = 0.5 * (turbulentK(true) + turbulentK(false)) / BETWEEN_VESSELS;
+        double share = 0.5 * (forwardK + backwardK) / BETWEEN_VESSELS;
         double join = joinRe / perFlow;
         if (reynolds > joinRe) {
             longAt(flow, reynolds, share, density, out);

@@ -1,6 +1,7 @@
 package org.linedrop.hydraulics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,23 @@ class HoseEndTest {
         Nipple.pressureDrop(FLOW, HOSE, NIPPLE, LENGTH, FITTING, 0, Transition.DEFAULT, DENSITY, VISCOSITY, out);
         // 319 + 137 + 116 Pa, and 2 Pa of the low-Re term
         assertThat(out[0]).isCloseTo(574, within(1.0));
+    }
+
+    @Test
+    void instanceAndFunctionAgree() {
+        for (double first : new double[] {0.5 * NIPPLE, NIPPLE, HOSE, Double.POSITIVE_INFINITY}) {
+            Nipple nipple = Nipple.of(first, NIPPLE, LENGTH, FITTING);
+            for (double flow : new double[] {-1e-3, -1e-6, 0, 3e-5}) {
+                nipple.pressureDrop(flow, 1e-6, Transition.DEFAULT, DENSITY, VISCOSITY, out);
+                double drop = out[0];
+                double slope = out[1];
+                Nipple.pressureDrop(
+                        flow, first, NIPPLE, LENGTH, FITTING, 1e-6, Transition.DEFAULT, DENSITY, VISCOSITY, out);
+                assertThat(out).containsExactly(drop, slope);
+            }
+        }
+        assertThatThrownBy(() -> Nipple.of(HOSE, -1, LENGTH, FITTING)).hasMessageContaining("nipple of -1.0 m");
+        assertThatThrownBy(() -> Nipple.of(HOSE, NIPPLE, -1, FITTING)).hasMessageContaining("nipple length -1.0 m");
     }
 
     @Test

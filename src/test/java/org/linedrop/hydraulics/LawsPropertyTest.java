@@ -148,22 +148,13 @@ class LawsPropertyTest {
                     false,
                     (q, out) -> AreaChange.pressureDrop(q, BORE, other, DENSITY, VISCOSITY, out)));
             for (double length : new double[] {0, 0.5, 2.39, 2.4, 4}) {
+                Nipple nipple = Nipple.of(other, BORE, length * BORE, 1.3 * BORE);
                 laws.add(new Law(
                         name("nipple l/d", length, "from", other),
                         BORE,
                         true,
                         false,
-                        (q, out) -> Nipple.pressureDrop(
-                                q,
-                                other,
-                                BORE,
-                                length * BORE,
-                                1.3 * BORE,
-                                0,
-                                Transition.DEFAULT,
-                                DENSITY,
-                                VISCOSITY,
-                                out)));
+                        (q, out) -> nipple.pressureDrop(q, 0, Transition.DEFAULT, DENSITY, VISCOSITY, out)));
             }
         }
         laws.add(new Law(
