@@ -11,35 +11,42 @@ final class Residual {
     static double evaluate(Workspace w, Network network, double softening) {
         laws(w, network, softening);
         balances(w, network);
-        double sum = 0;
+        return norm(w);
+    }
+
+    /** The norm of what was evaluated last. */
+    private static double norm(Workspace w) {
+        double laws = 0;
         double most = 0;
         for (double r : w.lawResidual) {
-            sum += (r / w.meritPressure) * (r / w.meritPressure);
+            laws += r * r;
             most = Math.max(most, Math.abs(r));
         }
         w.largestLawResidual = most;
+        double flows = 0;
         double off = 0;
         for (double r : w.imbalance) {
-            sum += (r / w.meritFlow) * (r / w.meritFlow);
+            flows += r * r;
             off = Math.max(off, Math.abs(r));
         }
         w.largestImbalance = off;
-        w.norm = Math.sqrt(sum);
+        w.norm = Math.sqrt(laws / (w.meritPressure * w.meritPressure) + flows / (w.meritFlow * w.meritFlow));
         return w.norm;
     }
 
     private static void laws(Workspace w, Network network, double softening) {
-        w.largestDrop = 0;
+        double most = 0;
         for (int b = 0; b < w.flow.length; b++) {
             if (network.kind(b) == Network.Kind.LAW) {
                 network.law(b).evaluate(w.flow[b], w.two);
                 w.lawResidual[b] = w.pressure[network.from(b)] - w.pressure[network.to(b)] - w.two[0];
                 w.slope[b] = w.two[1];
-                w.largestDrop = Math.max(w.largestDrop, Math.abs(w.two[0]));
+                most = Math.max(most, Math.abs(w.two[0]));
             } else if (network.kind(b) == Network.Kind.DEVICE) {
                 device(w, network, b, softening);
             }
         }
+        w.largestDrop = most;
         for (int j = 0; j < w.legFlow.length; j++) {
             junction(w, network, j);
         }
@@ -121,6 +128,7 @@ final class Residual {
         scale(w, network);
         w.meritPressure = w.pressureScale;
         w.meritFlow = w.flowScale;
+        norm(w);
     }
 
     /** Whether balance and laws are inside their tolerances. */

@@ -80,7 +80,7 @@ public final class Solver {
         if (refused != null) {
             Residual.evaluate(w, network, 0);
             Residual.freeze(w, network);
-            w.record(Residual.evaluate(w, network, 0));
+            w.record(w.norm);
             return refused;
         }
         Outcome outcome = start == null ? fromRest(network, w) : from(start, network, w);
@@ -174,7 +174,7 @@ public final class Solver {
     private Outcome newton(Network network, Workspace w, double softening) {
         Residual.evaluate(w, network, softening);
         Residual.freeze(w, network);
-        w.record(Residual.evaluate(w, network, softening));
+        w.record(w.norm);
         boolean watched = false;
         int release = 0;
         while (w.iterations < options.maxIterations()) {
@@ -264,7 +264,7 @@ public final class Solver {
 
     /** One step past the tolerances; kept unless it leaves them. */
     private void oneMore(Network network, Workspace w, double softening) {
-        double before = Residual.evaluate(w, network, softening);
+        double before = w.norm;
         if (!w.step.factor(network, false)) {
             return;
         }

@@ -49,7 +49,7 @@ class RandomCircuitsPropertyTest {
         for (long seed = 0; seed < CIRCUITS; seed++) {
             Comparison c = compare(seed);
             double deviation = Math.max(c.flow, c.pressure);
-            if (deviation > worst + 1e-12) {
+            if (deviation > worst + 1e-10) {
                 worst = deviation;
                 where = seed;
             }
@@ -59,9 +59,9 @@ class RandomCircuitsPropertyTest {
             "" + CIRCUITS,
             "`ReferenceSolver` of the tests: loop flows, convex content, dense QR",
             "computed",
-            "1e-7 of the largest flow and of the pressure scale; the reference is good to some 1e-11",
-            Claims.deviation(worst),
-            "seed " + where
+            "1e-7 of the largest flow and of the pressure scale; the reference is good to some 1e-10",
+            worst < 1e-10 ? "under 1e-10" : Claims.deviation(worst),
+            worst < 1e-10 ? "none stands out" : "seed " + where
         });
     }
 }

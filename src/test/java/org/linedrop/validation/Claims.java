@@ -11,8 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The table of what is validated against what: gathers the claims of the validation tests and writes
@@ -27,6 +29,12 @@ public final class Claims {
      * {@code results()} with a row {claim, case, quantity, expected, unit, deviation, tolerance} per compared figure.
      */
     private static final List<String> TESTS = List.of(
+            "org.linedrop.hydraulics.ColebrookValidationTest",
+            "org.linedrop.hydraulics.TextbookValidationTest",
+            "org.linedrop.hydraulics.SmoothTubesValidationTest",
+            "org.linedrop.hydraulics.MeasuredSmallBoreValidationTest",
+            "org.linedrop.hydraulics.PublishedLossesValidationTest",
+            "org.linedrop.catalogue.CatalogueValidationTest",
             "org.linedrop.solver.NetworkValidationTest",
             "org.linedrop.solver.LineValidationTest",
             "org.linedrop.solver.RandomCircuitsPropertyTest");
@@ -67,7 +75,9 @@ public final class Claims {
         for (String test : TESTS) {
             for (String[] row : rows(test, "claims")) {
                 text.append("| ");
-                text.append(String.join(" | ", row).replace("\n", " "));
+                text.append(Arrays.stream(row)
+                        .map(cell -> cell.replace("\n", " ").replace("|", "\\|"))
+                        .collect(Collectors.joining(" | ")));
                 text.append(" |\n");
             }
         }
