@@ -1,10 +1,10 @@
 package org.linedrop.cli;
 
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 
 /** The runner's entry point. */
-@Command(name = "linedrop", mixinStandardHelpOptions = true, version = "linedrop 0.1.0")
 public final class Main {
     private Main() {}
 
@@ -14,6 +14,8 @@ public final class Main {
      * @param arguments the command line
      */
     public static void main(String[] arguments) {
-        System.exit(new CommandLine(new Main()).execute(arguments));
+        OutputStream out = new FileOutputStream(FileDescriptor.out);
+        OutputStream err = new FileOutputStream(FileDescriptor.err);
+        System.exit(Runner.run(arguments, out, err));
     }
 }

@@ -1,0 +1,107 @@
+package org.linedrop.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.fact.Problem;
+import org.linedrop.fact.ProblemsException;
+import org.linedrop.io.CircuitFile;
+import org.linedrop.solver.Outcome;
+import org.linedrop.study.CaseCheck;
+import org.linedrop.study.FeedCheck;
+import picocli.CommandLine;
+
+/** Reads a circuit file, checks the cases asked for, hands over the report. */
+final class FileJob {
+    private final FileOptions options;
+    private final CommandLine line;
+
+    FileJob(FileOptions options, CommandLine line) {
+        this.options = options;
+        this.line = line;
+    }
+
+    /**
+     * Does it.
+     *
+     * @param usual  the cases run when none is asked for
+     * @param report what to write
+     * @return the exit code
+     */
+    int run(Function<Circuit, List<String>> usual, Function<FeedCheck, String> report) {
+        try {
+            Circuit circuit = CircuitFile.read(path());
+            OutFile out = options.out == null ? null : OutFile.of(options.out, options.file);
+            FeedCheck check = FeedCheck.of(circuit, cases(circuit, usual));
+            String text = report.apply(check);
+            if (out == null) {
+                line.getOut().print(text);
+                line.getOut().flush();
+            } else {
+                out.write(text);
+            }
+            return code(check);
+        } catch (ProblemsException wrong) {
+            return problems(wrong);
+        } catch (OutFile.Trouble trouble) {
+            throw FileOptions.bad(line, String.valueOf(trouble.getMessage()));
+        } catch (AccessDeniedException e) {
+            throw FileOptions.bad(line, "may not read " + options.file + ". Check who owns it");
+        } catch (IOException e) {
+            throw FileOptions.bad(line, "cannot read " + options.file + ": " + e.getMessage());
+        }
+    }
+
+    private Path path() {
+        try {
+            Path path = Path.of(options.file);
+            if (Files.isDirectory(path)) {
+                throw FileOptions.bad(line, options.file + " is a directory. Name a circuit file in it");
+            }
+            if (!Files.exists(path)) {
+                throw FileOptions.bad(line, "no file " + options.file + " here. Check its name and directory");
+            }
+            return path;
+        } catch (InvalidPathException e) {
+            throw FileOptions.bad(line, "\"" + options.file + "\" is no file name: " + e.getReason());
+        }
+    }
+
+    private List<String> cases(Circuit circuit, Function<Circuit, List<String>> usual) {
+        List<String> known = circuit.caseNames();
+        for (String name : options.cases) {
+            if (!known.contains(name)) {
+                throw FileOptions.bad(
+                        line,
+                        "no case \"" + name + "\" in " + options.file + "." + Complaints.meant(name, known) + " Cases: "
+                                + String.join(", ", known));
+            }
+        }
+        return options.cases.isEmpty()
+                ? usual.apply(circuit)
+                : options.cases.stream().distinct().toList();
+    }
+
+    private int problems(ProblemsException wrong) {
+        List<Problem> problems = wrong.problems();
+        String things = problems.size() == 1 ? "1 thing" : problems.size() + " things";
+        line.getErr().println(things + " to correct in " + options.file + "; nothing was solved.");
+        problems.forEach(problem -> line.getErr().println(problem.line()));
+        return Runner.BAD_INPUT;
+    }
+
+    /** The highest over the cases. */
+    static int code(FeedCheck check) {
+        int code = 0;
+        for (CaseCheck each : check.cases()) {
+            boolean solved = each.result().outcome() == Outcome.CONVERGED;
+            code = Math.max(code, solved ? each.result().holds() ? 0 : 1 : Runner.NOT_SOLVED);
+        }
+        return code;
+    }
+}

@@ -1,0 +1,149 @@
+package org.linedrop.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.linedrop.result.LimitRow;
+import org.linedrop.result.Verdict;
+import org.linedrop.study.CaseCheck;
+import org.linedrop.units.Display;
+
+/** Cases against limits: a line for each case, a line for each limit. */
+final class CaseTables {
+    private final List<CaseCheck> cases;
+    private final Display display;
+
+    CaseTables(List<CaseCheck> cases, Display display) {
+        this.cases = cases;
+        this.display = display;
+    }
+
+    /** A line for each case: its margins and its verdict. Many limits make several tables. */
+    List<String> cases() {
+        List<String> ids = new ArrayList<>(byLimit().keySet());
+        List<String> lines = new ArrayList<>();
+        int from = 0;
+        do {
+            int to = ids.size();
+            while (to > from + 1 && caseTable(ids.subList(from, to)).naturalWidth() > Plain.WIDTH) {
+                to--;
+            }
+            lines.addAll(caseTable(ids.subList(from, to)).lines());
+            from = to;
+        } while (from < ids.size());
+        if (lines.stream().anyMatch(line -> line.contains("("))) {
+            lines.add(
+                    "Margins to each limit at usual bores; in brackets the least over the smallest and largest bores sold.");
+        }
+        return lines;
+    }
+
+    private Table caseTable(List<String> ids) {
+        Table table = new Table().words("case", 2);
+        for (String id : ids) {
+            table.numbers(Plain.clean(id), unit(id));
+        }
+        table.fixed("verdict", false);
+        for (CaseCheck each : cases) {
+            List<String> cells = new ArrayList<>(List.of(each.caseName()));
+            for (String id : ids) {
+                cells.add(Standing.limits(each.result()).stream()
+                        .filter(row -> row.limit().id().equals(id))
+                        .findFirst()
+                        .map(this::margins)
+                        .orElse(""));
+            }
+            cells.add(verdict(each));
+            table.row(cells);
+        }
+        return table;
+    }
+
+    private String unit(String id) {
+        return byLimit().getOrDefault(id, List.of()).stream()
+                .findFirst()
+                .map(placed -> Columns.differences(placed.row()).unit(display).symbol())
+                .orElse("");
+    }
+
+    private String margins(LimitRow row) {
+        if (row.verdict() == Verdict.NOT_JUDGED) {
+            return "not judged";
+        }
+        Scale scale = Columns.differences(row);
+        String usual = scale.signed(row.margin(), display);
+        String least = scale.signed(row.marginLow(), display);
+        return usual.equals(least) ? usual : usual + " (" + least + ")";
+    }
+
+    private static String verdict(CaseCheck check) {
+        if (!Standing.solved(check)) {
+            return "NOT SOLVED";
+        }
+        return check.verdict() == null ? "none" : check.verdict().word().toUpperCase(Locale.ROOT);
+    }
+
+    /** A limit in one case. */
+    private record Placed(CaseCheck check, LimitRow row) {}
+
+    private Map<String, List<Placed>> byLimit() {
+        Map<String, List<Placed>> limits = new LinkedHashMap<>();
+        for (CaseCheck each : cases) {
+            for (LimitRow row : Standing.limits(each.result())) {
+                limits.computeIfAbsent(row.limit().id(), id -> new ArrayList<>())
+                        .add(new Placed(each, row));
+            }
+        }
+        return limits;
+    }
+
+    /** A line for each limit, in its worst case. */
+    List<String> limits() {
+        Table table = new Table()
+                .words("limit", 2)
+                .words("from", 0)
+                .words("worst case", 2)
+                .fixed("value", true)
+                .fixed("margin", true)
+                .fixed("least", true)
+                .fixed("verdict", false);
+        List<String> reasons = new ArrayList<>();
+        for (List<Placed> placed : byLimit().values()) {
+            Placed worst = placed.get(0);
+            for (Placed other : placed) {
+                worst = Standing.worse(other.row(), worst.row()) ? other : worst;
+                reason(other, reasons);
+            }
+            table.row(cells(worst));
+        }
+        List<String> lines = new ArrayList<>(table.lines());
+        for (String reason : reasons) {
+            lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
+        }
+        return lines;
+    }
+
+    private List<String> cells(Placed placed) {
+        LimitRow row = placed.row();
+        Scale differences = Columns.differences(row);
+        String verdict = row.verdict().word();
+        return List.of(
+                row.limit().id() + " " + row.limit().bound().text(),
+                row.limit().from(),
+                placed.check().caseName(),
+                Columns.scale(row).text(row.value(), display),
+                differences.signed(row.margin(), display),
+                differences.signed(row.marginLow(), display),
+                row.verdict() == Verdict.HOLDS ? verdict : verdict.toUpperCase(Locale.ROOT));
+    }
+
+    private void reason(Placed placed, List<String> reasons) {
+        String reason = placed.row().reason();
+        if (!reason.isEmpty() && Standing.solved(placed.check())) {
+            reasons.add(placed.row().limit().id() + " not judged at "
+                    + placed.check().caseName() + ": " + reason);
+        }
+    }
+}

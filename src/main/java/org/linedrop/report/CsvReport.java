@@ -1,0 +1,116 @@
+package org.linedrop.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.result.LimitRow;
+import org.linedrop.study.CaseCheck;
+import org.linedrop.study.FeedCheck;
+import org.linedrop.units.Display;
+
+/**
+ * Tables for a spreadsheet. Numbers are plain, in the units of the heading, with as many digits as read back to the
+ * same double. A text that a spreadsheet would take for a formula ({@code -6 to -5}) has an apostrophe before it. The
+ * last lines carry the safety words in their first cell; their other cells are empty.
+ */
+public final class CsvReport {
+    private CsvReport() {}
+
+    /**
+     * The rows of every run.
+     *
+     * @param check   the cases; those that were not solved have no rows
+     * @param display units of the numbers
+     * @return a table, ending with a line end
+     */
+    public static String rows(FeedCheck check, Display display) {
+        List<List<String>> records = new ArrayList<>();
+        for (CaseCheck each : check.cases()) {
+            if (Standing.solved(each)) {
+                each.result().usual().rows().forEach(row -> records.add(cells(each, Columns.PARTS, row, display)));
+            }
+        }
+        return table(check, head(Columns.PARTS, display), records);
+    }
+
+    /**
+     * The limits of every case, judged.
+     *
+     * @param check   the cases
+     * @param display units of the numbers
+     * @return a table, ending with a line end
+     */
+    public static String limits(FeedCheck check, Display display) {
+        List<List<String>> records = new ArrayList<>();
+        int unit = 0;
+        while (!Columns.LIMITS.get(unit).key().equals("unit")) {
+            unit++;
+        }
+        for (CaseCheck each : check.cases()) {
+            for (LimitRow row : Standing.limits(each.result())) {
+                List<String> cells = cells(each, Columns.LIMITS, row, display);
+                cells.set(1 + unit, Columns.scale(row).unit(display).symbol());
+                records.add(cells);
+            }
+        }
+        return table(check, head(Columns.LIMITS, display), records);
+    }
+
+    private static <R> List<String> head(List<Column<R>> columns, Display display) {
+        List<String> head = new ArrayList<>(List.of("case"));
+        for (Column<R> column : Columns.data(columns)) {
+            String unit = column.fixedScale() == null
+                    ? ""
+                    : column.fixedScale().unit(display).symbol();
+            head.add(unit.isEmpty() ? column.name() : column.name() + " " + unit);
+        }
+        return head;
+    }
+
+    private static <R> List<String> cells(CaseCheck check, List<Column<R>> columns, R row, Display display) {
+        List<String> cells = new ArrayList<>(List.of(guarded(check.caseName())));
+        for (Column<R> column : Columns.data(columns)) {
+            cells.add(
+                    column.scale() == null
+                            ? guarded(column.text().apply(row))
+                            : column.scale().apply(row).exact(column.number().applyAsDouble(row), display));
+        }
+        return cells;
+    }
+
+    /** A spreadsheet runs a cell that starts so as a formula. */
+    static String guarded(@Nullable String text) {
+        if (text == null) {
+            return "";
+        }
+        String clean = Plain.clean(text);
+        return !clean.isEmpty() && "=+-@".indexOf(clean.charAt(0)) >= 0 ? "'" + clean : clean;
+    }
+
+    private static String table(FeedCheck check, List<String> head, List<List<String>> records) {
+        Circuit circuit = check.cases().get(0).result().circuit();
+        List<String> words = new ArrayList<>(Safety.cautions(circuit.service()));
+        words.addAll(Safety.lines());
+        StringWriter out = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out)) {
+            csv.writeRecord(head);
+            records.forEach(csv::writeRecord);
+            for (String line : words) {
+                List<String> cells = new ArrayList<>(List.of(line));
+                while (cells.size() < head.size()) {
+                    cells.add("");
+                }
+                csv.writeRecord(cells);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // a string takes everything
+        }
+        return out.toString();
+    }
+}

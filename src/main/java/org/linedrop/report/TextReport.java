@@ -1,0 +1,134 @@
+package org.linedrop.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Run;
+import org.linedrop.result.DeviceRow;
+import org.linedrop.result.Result;
+import org.linedrop.study.CaseCheck;
+import org.linedrop.study.FeedCheck;
+import org.linedrop.units.Display;
+
+/** A checked circuit as a page of text, 120 columns wide: the answer first, then where it comes from. */
+public final class TextReport {
+    private final List<CaseCheck> cases;
+    private final Circuit circuit;
+    private final Display display;
+    private final List<String> lines = new ArrayList<>();
+
+    private TextReport(FeedCheck check, Display display) {
+        this.cases = check.cases();
+        this.circuit = cases.get(0).result().circuit();
+        this.display = display;
+    }
+
+    /**
+     * Every row of every case.
+     *
+     * @param check   the cases, at least one
+     * @param display units
+     * @return the page, ending with a line end
+     */
+    public static String solve(FeedCheck check, Display display) {
+        TextReport report = new TextReport(check, display);
+        report.sentences();
+        report.cases.forEach(report::tables);
+        report.footnotes(report.cases);
+        report.judgement();
+        report.notices();
+        return report.ended();
+    }
+
+    /**
+     * Every case judged; the rows of the worst.
+     *
+     * @param check   the cases, at least one
+     * @param display units
+     * @return the page, ending with a line end
+     */
+    public static String check(FeedCheck check, Display display) {
+        TextReport report = new TextReport(check, display);
+        CaseCheck worst = Standing.worstFirst(report.cases).get(0);
+        report.sentences();
+        report.judgement();
+        report.tables(worst);
+        report.footnotes(List.of(worst));
+        report.notices();
+        return report.ended();
+    }
+
+    /** The worst case leads, the others follow in the order of the file. */
+    private void sentences() {
+        List<CaseCheck> order = new ArrayList<>(cases);
+        CaseCheck worst = Standing.worstFirst(cases).get(0);
+        order.remove(worst);
+        order.add(0, worst);
+        for (CaseCheck each : order) {
+            lines.addAll(Plain.wrap(each.sentence(display), Plain.WIDTH, 2));
+        }
+        lines.add("");
+        lines.addAll(Plain.wrap(circuit.title(), Plain.WIDTH, 0));
+    }
+
+    private void tables(CaseCheck check) {
+        Result result = check.result().usual();
+        if (!Standing.solved(check)) {
+            lines.add("");
+            lines.addAll(Plain.wrap(
+                    RunTable.caseWords(result.circuit()) + ": not solved, so there are no figures", Plain.WIDTH, 2));
+            return;
+        }
+        for (Run run : result.circuit().runs()) {
+            lines.add("");
+            lines.addAll(new RunTable(result, run, display).lines());
+        }
+        List<DeviceRow> devices = result.devices();
+        if (!devices.isEmpty()) {
+            lines.add("");
+            lines.addAll(DeviceTable.lines(devices, display));
+        }
+    }
+
+    private void footnotes(List<CaseCheck> printed) {
+        printed.stream().filter(Standing::solved).findFirst().ifPresent(check -> {
+            lines.add("");
+            lines.addAll(Footnotes.of(check.result().usual()));
+        });
+    }
+
+    private void judgement() {
+        boolean limits = cases.stream().anyMatch(each -> !each.result().limits().isEmpty());
+        if (!Standing.judged(circuit) || !limits) {
+            return;
+        }
+        CaseTables tables = new CaseTables(cases, display);
+        if (cases.size() > 1) {
+            lines.add("");
+            lines.addAll(tables.cases());
+        }
+        lines.add("");
+        lines.addAll(tables.limits());
+    }
+
+    private void notices() {
+        List<CaseCheck> solved = cases.stream().filter(Standing::solved).toList();
+        block("Warnings", Notices.lines(solved, each -> each.result().usual().warnings()));
+        block("Assumptions", Notices.lines(cases, each -> each.result().usual().assumptions()));
+    }
+
+    private void block(String heading, List<String> block) {
+        if (!block.isEmpty()) {
+            lines.add("");
+            lines.add(heading);
+            lines.addAll(block);
+        }
+    }
+
+    private String ended() {
+        lines.add("");
+        lines.addAll(Safety.cautions(circuit.service()));
+        lines.addAll(Safety.lines());
+        return String.join("\n", lines) + "\n";
+    }
+}
