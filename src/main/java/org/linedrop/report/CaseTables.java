@@ -130,7 +130,7 @@ final class CaseTables {
         Scale differences = Columns.differences(row);
         String verdict = row.verdict().word();
         return List.of(
-                row.limit().id() + " " + row.limit().bound().text(),
+                row.limit().id() + " " + row.limit().bound().write(),
                 row.limit().from(),
                 placed.check().caseName(),
                 Columns.scale(row).text(row.value(), display),
