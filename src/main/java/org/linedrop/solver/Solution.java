@@ -11,20 +11,49 @@ import org.linedrop.network.Network;
 public final class Solution implements Serializable {
     private static final long serialVersionUID = 1;
 
+    /** How the solve ended. */
     private final Outcome outcome;
+
+    /** Mass flow of each branch, kg/s. */
     private final double[] flow;
+
+    /** Total pressure of each point, Pa. */
     private final double[] pressure;
+
+    /** State of each device or junction leg. */
     private final int[] state;
+
+    /** Largest imbalance over the flow scale. */
     private final double flowImbalance;
+
+    /** Largest law residual over the pressure scale. */
     private final double lawResidual;
+
+    /** Flow scale, kg/s. */
     private final double flowScale;
+
+    /** Pressure scale, Pa. */
     private final double pressureScale;
+
+    /** Newton steps. */
     private final int iterations;
+
+    /** Times the direct way failed. */
     private final int continuations;
+
+    /** Residual norm at the start and after each step. */
     private final double[] history;
+
+    /** Limiting cut, null when none. */
     private final @Nullable Cut cut;
+
+    /** Points tied to no given pressure. */
     private final int[] withoutReference;
+
+    /** Points whose pressure is an interval. */
     private final int[] floating;
+
+    /** Point under its vapour pressure, -1 when none. */
     private final int notPhysicalPoint;
 
     private Solution(Workspace w, Network network) {

@@ -16,6 +16,10 @@ import org.linedrop.network.Network;
 public final class Solver {
     private static final double ARMIJO = 1e-4;
     private static final int MOST_HALVINGS = 30;
+    /** Part of a step when the matrix is singular. */
+    private static final double FAILED = -1;
+    /** No step has been let go since the norm last fell. */
+    private static final int NOT_WATCHED = -1;
     /** Steps that may pass over a kink without lowering the norm. */
     private static final int WATCHED_STEPS = 8;
     /** Slopes unchanged, pieces joined smoothly. */
@@ -175,66 +179,67 @@ public final class Solver {
         Residual.evaluate(w, network, softening);
         Residual.freeze(w, network);
         w.record(w.norm);
-        boolean watched = false;
-        int release = 0;
+        w.release = NOT_WATCHED;
         while (w.iterations < options.maxIterations()) {
             double part = step(network, w, softening, true);
             if (part == 0) {
                 part = step(network, w, softening, false);
             }
-            if (watched && (w.norm < w.watchedNorm || w.iterations >= release)) {
-                if (!(w.norm < w.watchedNorm)) {
-                    unwatch(network, w, softening);
-                    return Outcome.STALLED;
-                }
-                watched = false;
-            }
             if (part == 0) {
-                if (w.borderBranch.length == 0 || !Double.isFinite(w.correction)) {
-                    return Outcome.STALLED;
-                }
-                if (!watched) {
-                    watched = true;
-                    release = w.iterations + WATCHED_STEPS;
-                    watch(w);
-                }
-                part = 1;
-                keep(w);
-                move(network, w, 1);
-                Residual.evaluate(w, network, softening);
+                part = passOver(network, w, softening);
             }
-            boolean full = part == 1;
-            boolean small = w.correction <= options.flowTolerance() * w.flowScale;
+            if (part == FAILED || expired(w)) {
+                unwatch(network, w, softening);
+                return Outcome.STALLED;
+            }
+            boolean small = part == 1 && w.correction <= options.flowTolerance() * w.flowScale;
             Residual.scale(w, network);
             w.record(w.norm);
-            if (small && full && Residual.within(w, options)) {
+            if (small && Residual.within(w, options)) {
                 oneMore(network, w, softening);
                 return Outcome.CONVERGED;
             }
         }
-        if (watched && !(w.norm < w.watchedNorm)) {
-            unwatch(network, w, softening);
-        }
+        unwatch(network, w, softening);
         return Outcome.BUDGET_SPENT;
     }
 
-    /** Keeps the state that no part of a step could better. */
-    private static void watch(Workspace w) {
-        w.watchedNorm = w.norm;
-        System.arraycopy(w.flow, 0, w.watchedFlow, 0, w.flow.length);
-        System.arraycopy(w.pressure, 0, w.watchedPressure, 0, w.pressure.length);
+    /** Takes a step in full that no part of lowers the norm; the state before the first of them is kept. */
+    private static double passOver(Network network, Workspace w, double softening) {
+        if (w.borderBranch.length == 0) {
+            return FAILED;
+        }
+        if (w.release == NOT_WATCHED) {
+            w.release = w.iterations + WATCHED_STEPS;
+            w.watchedNorm = w.norm;
+            System.arraycopy(w.flow, 0, w.watchedFlow, 0, w.flow.length);
+            System.arraycopy(w.pressure, 0, w.watchedPressure, 0, w.pressure.length);
+        }
+        keep(w);
+        move(network, w, 1);
+        return Double.isFinite(Residual.evaluate(w, network, softening)) ? 1 : FAILED;
+    }
+
+    /** Whether the steps let go have not come under the norm they started from. */
+    private static boolean expired(Workspace w) {
+        if (w.release != NOT_WATCHED && w.norm < w.watchedNorm) {
+            w.release = NOT_WATCHED;
+        }
+        return w.release != NOT_WATCHED && w.iterations >= w.release;
     }
 
     private static void unwatch(Network network, Workspace w, double softening) {
-        System.arraycopy(w.watchedFlow, 0, w.flow, 0, w.flow.length);
-        System.arraycopy(w.watchedPressure, 0, w.pressure, 0, w.pressure.length);
-        Residual.evaluate(w, network, softening);
+        if (w.release != NOT_WATCHED) {
+            System.arraycopy(w.watchedFlow, 0, w.flow, 0, w.flow.length);
+            System.arraycopy(w.watchedPressure, 0, w.pressure, 0, w.pressure.length);
+            Residual.evaluate(w, network, softening);
+        }
     }
 
-    /** Computes a step and takes as much of it as helps; returns that part, 0 when none does. */
+    /** Computes a step and takes as much of it as helps; returns that part, 0 when none does, FAILED without a step. */
     private double step(Network network, Workspace w, double softening, boolean far) {
         if (!w.step.factor(network, far)) {
-            return 0;
+            return FAILED;
         }
         w.step.solve(network);
         w.iterations++;

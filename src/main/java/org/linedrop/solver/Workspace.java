@@ -36,6 +36,7 @@ public final class Workspace {
     final double[] watchedFlow;
     final double[] watchedPressure;
     double watchedNorm;
+    int release;
     final double[] bestFlow;
     final double[] bestPressure;
     final Step step;
