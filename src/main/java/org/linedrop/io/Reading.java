@@ -14,7 +14,12 @@ import org.linedrop.fact.Problem;
  *                 one per line for characters that do not belong in a text file.
  */
 public record Reading(Optional<Tree.Branch> tree, List<Problem> problems) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param tree     the file's entries, empty when it could not be read
+     * @param problems what is wrong, in file order
+     */
     public Reading {
         problems = List.copyOf(problems);
     }

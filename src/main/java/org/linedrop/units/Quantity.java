@@ -12,7 +12,13 @@ import java.util.Objects;
  */
 public record Quantity(double si, Dimension dimension, Unit unit) implements Serializable {
 
-    /** Checks that the number is finite and that unit and dimension belong together. */
+    /**
+     * Checks that the number is finite and that unit and dimension belong together.
+     *
+     * @param si        its value in SI, finite
+     * @param dimension what it measures
+     * @param unit      the unit it was written in
+     */
     public Quantity {
         Objects.requireNonNull(dimension, "dimension");
         if (!Double.isFinite(si)) {

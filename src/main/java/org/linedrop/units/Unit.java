@@ -18,7 +18,15 @@ import java.util.Objects;
 public record Unit(String symbol, Dimension dimension, BigDecimal factor, BigDecimal divisor, BigDecimal offset)
         implements Serializable {
 
-    /** Checks that the conversion can be undone. */
+    /**
+     * Checks that the conversion can be undone.
+     *
+     * @param symbol    the text that is written
+     * @param dimension what it measures
+     * @param factor    numerator, not zero
+     * @param divisor   denominator, above zero
+     * @param offset    added to the number first
+     */
     public Unit {
         Objects.requireNonNull(symbol, "symbol");
         Objects.requireNonNull(dimension, "dimension");

@@ -52,7 +52,13 @@ public sealed interface Tree extends Serializable {
      * @param column column from 1
      */
     record Items(List<Tree> items, int line, int column) implements Tree {
-        /** Copies the items. */
+        /**
+         * Copies the items.
+         *
+         * @param items  in order
+         * @param line   line from 1
+         * @param column column from 1
+         */
         public Items {
             items = List.copyOf(items);
         }
@@ -76,7 +82,13 @@ public sealed interface Tree extends Serializable {
      * @param column  column from 1
      */
     record Branch(List<Entry> entries, int line, int column) implements Tree {
-        /** Copies the entries. */
+        /**
+         * Copies the entries.
+         *
+         * @param entries no name twice
+         * @param line    line from 1
+         * @param column  column from 1
+         */
         public Branch {
             entries = List.copyOf(entries);
         }
