@@ -99,12 +99,13 @@ public final class CaseResult {
     }
 
     /**
-     * Whether every limit that can be judged holds at all bores of the bands.
+     * Whether every limit that can be judged holds at all bores of the bands, and no pump draws vapour.
      *
      * @return false when the case did not converge
      */
     public boolean holds() {
         return outcome() == Outcome.CONVERGED
+                && usual.boilingAtPump().isEmpty()
                 && limits.stream()
                         .allMatch(row -> row.verdict() == Verdict.HOLDS || row.verdict() == Verdict.NOT_JUDGED);
     }

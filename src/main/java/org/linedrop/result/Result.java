@@ -186,6 +186,15 @@ public final class Result {
     }
 
     /**
+     * Whether the fluid boils on its way into a pump, where the figures for liquid alone say nothing.
+     *
+     * @return where and by how much, if it does
+     */
+    public Optional<Notice> boilingAtPump() {
+        return Vapour.boilingAtPump(this);
+    }
+
+    /**
      * What was taken because nothing was said.
      *
      * @return the circuit's assumptions

@@ -16,18 +16,11 @@ import org.linedrop.fact.Notice;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.hydraulics.Colebrook;
-import org.linedrop.network.Stream;
-import org.linedrop.network.Trace;
 
 /** Finds what a reader of a result should know. */
 final class Warnings {
     private static final Source MIX =
             Source.of("scatter of published friction data between laminar and turbulent flow", Status.PUBLISHED);
-    /** Margin under which suction lines are warned of; the trade's figure for pump inlets. */
-    private static final double VAPOUR_MARGIN_PA = 20e3;
-
-    private static final Source VAPOUR =
-            Source.of("20 kPa of margin over vapour pressure at a pump inlet", Status.COMMON_PRACTICE);
     private static final Source ROUGH = Source.of("range of Colebrook's equation", Status.PUBLISHED);
 
     private final Result result;
@@ -43,7 +36,7 @@ final class Warnings {
         Warnings warnings = new Warnings(result);
         warnings.fluid();
         warnings.blend();
-        warnings.vapour();
+        warnings.found.addAll(Vapour.notices(result));
         warnings.parts();
         warnings.devices();
         return List.copyOf(warnings.found);
@@ -85,46 +78,6 @@ final class Warnings {
                         MIX));
             }
         }
-    }
-
-    /** The lowest static pressure of each part, in its narrowest bore, against the vapour pressure. */
-    private void vapour() {
-        String told = "";
-        for (Trace.RunTrace run : result.network().runs()) {
-            List<PartRow> rows = result.rows(run.id());
-            for (int i = 0; i < rows.size(); i++) {
-                PartRow row = rows.get(i);
-                Stream stream = run.rows().get(i).stream();
-                double vapour = stream.vapourPressurePa();
-                double still = Math.min(row.staticPressureInPa(), row.staticPressureOutPa());
-                if (run.rows().get(i).usedBoreM() > 0) {
-                    double fast = stream.velocityHeadPa(
-                            row.massFlowKgPerS(), run.rows().get(i).usedBoreM());
-                    still = Math.min(still, Math.min(row.totalPressureInPa(), row.totalPressureOutPa()) - fast);
-                }
-                double margin = still + circuit.surroundings().ambientPa() - vapour;
-                if (margin < VAPOUR_MARGIN_PA && !told.equals(row.part())) {
-                    told = row.part();
-                    found.add(vapour(row, margin, still, vapour));
-                }
-            }
-        }
-    }
-
-    private Notice vapour(PartRow row, double margin, double stillPa, double vapourPa) {
-        String text = margin < 0
-                ? "the fluid boils here: %.1f kPa absolute is under its vapour pressure of %.1f kPa; the figures are for"
-                        + " liquid alone"
-                : "%.1f kPa absolute is less than 20 kPa over the vapour pressure of %.1f kPa: it may boil here";
-        double absolute = stillPa + circuit.surroundings().ambientPa();
-        return new Notice(
-                margin < 0 ? "boils" : "near-vapour-pressure",
-                row.run() + " " + row.row(),
-                String.format(Locale.ROOT, text, absolute / 1000, vapourPa / 1000),
-                absolute,
-                vapourPa,
-                "Pa",
-                VAPOUR);
     }
 
     private void parts() {

@@ -65,6 +65,9 @@ final class CaseJudge {
     }
 
     private CaseVerdict verdict(Result lossless) {
+        if (result.usual().boilingAtPump().isPresent()) {
+            return CaseVerdict.SHORT_AT_THE_INLET;
+        }
         List<LimitRow> broken = result.limits().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
                 .toList();

@@ -2,6 +2,8 @@ package org.linedrop.study;
 
 /** What is to be said of a feed in one case; the first that applies is the one. */
 public enum CaseVerdict {
+    /** The fluid boils in the line to the pump. */
+    SHORT_AT_THE_INLET("short at the inlet"),
     /** The pump cannot pass what is drawn, even through lines that lose nothing. */
     PUMP_SHORT("pump short"),
     /** Height or acceleration takes what the line needed. */

@@ -49,6 +49,7 @@ final class Sentences {
             case UNSURE -> unsure(limit);
             case PUMP_SHORT -> pumpShort(limit);
             case STARVED -> starved(limit);
+            case SHORT_AT_THE_INLET -> inlet();
             default -> holds(limit, verdict);
         }
         return text.toString();
@@ -198,6 +199,19 @@ final class Sentences {
                 .append(", ")
                 .append(off(row));
         lossless(row);
+    }
+
+    private void inlet() {
+        text.append(at());
+        check.result()
+                .usual()
+                .boilingAtPump()
+                .ifPresent(
+                        notice -> text.append(notice.element())
+                                .append(" on the way into the pump: ")
+                                .append(notice.text())
+                                .append(
+                                        ". A wider or shorter line, a higher or cooler tank, or a pump in the tank would help."));
     }
 
     private void starved(LimitRow row) {

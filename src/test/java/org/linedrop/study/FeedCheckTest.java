@@ -85,6 +85,15 @@ class FeedCheckTest {
     }
 
     @Test
+    void fuelThatBoilsBeforeThePumpIsNotCalledAdequate() {
+        Circuit feed = Examples.circuit("fuel-feed-38.yaml");
+        CaseCheck check = first(feed.with(List.of(Change.of("temperature", "60 C"))));
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.SHORT_AT_THE_INLET);
+        assertThat(check.result().holds()).isFalse();
+        assertThat(check.sentence(Display.METRIC)).contains("boils", "on the way into the pump");
+    }
+
+    @Test
     void withoutALimitThereIsNoVerdict() {
         Circuit bare = Circuit.of(
                 Tree.of("linedrop", "1", "fluid", "water", "temperature", "20 C")
