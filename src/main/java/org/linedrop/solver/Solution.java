@@ -68,8 +68,7 @@ public final class Solution implements Serializable {
         iterations = w.iterations;
         continuations = w.continuations;
         history = java.util.Arrays.copyOf(w.history, w.historyCount);
-        boolean flowRefused = outcome == Outcome.CUT_OFF || outcome == Outcome.DEMAND_NOT_MET;
-        cut = flowRefused ? w.flowCheck.cut(network) : null;
+        cut = cut(w, network);
         Checks.joinRelated(network, w.group);
         withoutReference =
                 outcome == Outcome.NO_PRESSURE_REFERENCE ? pointsNotLedByFixed(network, w.group) : new int[0];
@@ -77,6 +76,14 @@ public final class Solution implements Serializable {
         boolean solved = outcome == Outcome.CONVERGED || outcome == Outcome.NOT_PHYSICAL;
         floating = solved ? pointsNotLedByFixed(network, w.group) : new int[0];
         notPhysicalPoint = w.notPhysicalPoint;
+    }
+
+    private static @Nullable Cut cut(Workspace w, Network network) {
+        if (w.starved >= 0) {
+            return Checks.starved(network, w, w.step.starvedRegion(network));
+        }
+        boolean refused = w.outcome == Outcome.CUT_OFF || w.outcome == Outcome.DEMAND_NOT_MET;
+        return refused ? w.flowCheck.cut(network) : null;
     }
 
     static Solution of(Workspace w) {
@@ -237,7 +244,8 @@ public final class Solution implements Serializable {
     }
 
     /**
-     * Points behind the limiting cut, which no flow can reach.
+     * Points behind the limiting cut, which no flow can reach: for want of a way, or because every device on the way is
+     * shut in the state reached.
      *
      * @return numbers of points for {@code CUT_OFF}, else empty
      */

@@ -93,6 +93,8 @@ public final class Solver {
         }
         if (outcome == Outcome.STALLED && w.borderBranch.length > 0) {
             outcome = continued(network, w);
+            w.starved = outcome == Outcome.STALLED ? w.step.starvedRegion(network) : -1;
+            outcome = w.starved >= 0 ? Outcome.CUT_OFF : outcome;
         }
         return outcome == Outcome.CONVERGED ? Checks.after(network, w) : outcome;
     }

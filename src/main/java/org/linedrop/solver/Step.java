@@ -25,6 +25,9 @@ final class Step {
     /** Flow forced into a region that counts, over the flow scale. */
     private static final double FORCED = 1e-12;
 
+    /** Flow that a shut region lacks before it counts as cut off, over the flow scale: the usual flow tolerance. */
+    private static final double STARVED = 1e-9;
+
     private final Workspace w;
     private final SymmetricPart symmetric;
     private final int border;
@@ -117,18 +120,7 @@ final class Step {
      * structure: pivots of the border lose too many digits to tell.
      */
     private void openAroundFloating(Network network) {
-        Checks.joinActive(network, w);
-        Arrays.fill(forced, 0);
-        for (int i = 0; i < region.length; i++) {
-            region[i] = Groups.find(w.group, i);
-            forced[region[i]] += network.drawKgPerS(i);
-        }
-        for (int b : w.borderBranch) {
-            if (network.kind(b) == Network.Kind.DEVICE && !network.device(b).relatesPressures()) {
-                forced[region[network.from(b)]] += w.flow[b];
-                forced[region[network.to(b)]] -= w.flow[b];
-            }
-        }
+        findRegions(network);
         for (int k = 0; k < border; k++) {
             int b = w.borderBranch[k];
             if (network.kind(b) != Network.Kind.DEVICE || w.state[b] != DeviceLaw.SHUT) {
@@ -144,6 +136,41 @@ final class Step {
                 w.byOutlet[k] += open;
             }
         }
+    }
+
+    private void findRegions(Network network) {
+        Checks.joinActive(network, w);
+        Arrays.fill(forced, 0);
+        for (int i = 0; i < region.length; i++) {
+            region[i] = Groups.find(w.group, i);
+            forced[region[i]] += network.drawKgPerS(i);
+        }
+        for (int b : w.borderBranch) {
+            if (network.kind(b) == Network.Kind.DEVICE && !network.device(b).relatesPressures()) {
+                forced[region[network.from(b)]] += w.flow[b];
+                forced[region[network.to(b)]] -= w.flow[b];
+            }
+        }
+    }
+
+    /**
+     * Looks in the state last evaluated for a region whose every way is shut but which draws or is fed.
+     *
+     * @return the point that leads the region in the workspace's groups, -1 when none
+     */
+    int starvedRegion(Network network) {
+        findRegions(network);
+        for (int i = 0; i < region.length; i++) {
+            if (region[i] == i && !network.fixed(i) && Math.abs(forced[i]) > STARVED * w.flowScale) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Flow forced into the region that {@link #starvedRegion} found, kg/s out of it. */
+    double forcedKgPerS(int leader) {
+        return forced[leader];
     }
 
     private boolean isForced(Network network, int leader) {

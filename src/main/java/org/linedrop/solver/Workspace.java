@@ -62,6 +62,7 @@ public final class Workspace {
     int historyCount;
     Outcome outcome = Outcome.STALLED;
     int notPhysicalPoint = -1;
+    int starved = -1;
 
     @Nullable Network solved;
 
@@ -195,6 +196,7 @@ public final class Workspace {
         continuations = 0;
         historyCount = 0;
         notPhysicalPoint = -1;
+        starved = -1;
         outcome = Outcome.STALLED;
     }
 }

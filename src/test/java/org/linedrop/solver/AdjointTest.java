@@ -22,7 +22,7 @@ class AdjointTest {
     private static final Solver TIGHT = Solver.of(new Options(200, 1e-12, 1e-12));
 
     /** A return-type feed: pump, filter, rail with a draw, bypass regulator over a tee-like junction, return. */
-    private static NetworkBuilder feed(double length, double set, double draw, double tank, double pump) {
+    static NetworkBuilder feed(double length, double set, double draw, double tank, double pump) {
         NetworkBuilder b = Network.builder();
         int supply = b.fixedPoint(tank);
         int delivery = b.freePoint(0);

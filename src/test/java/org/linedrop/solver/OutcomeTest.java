@@ -300,6 +300,25 @@ class OutcomeTest {
         assertThat(s.massFlowKgPerS(3)).isCloseTo(Math.sqrt(0.2), within(1e-12));
     }
 
+    /** The check of flows cannot know: the relief in front of the draw never opens. */
+    @Test
+    void drawBehindAReliefThatStaysShut() {
+        NetworkBuilder b = Network.builder();
+        int tank = b.fixedPoint(1e5);
+        int joint = b.freePoint(0.02);
+        int behind = b.freePoint(0.03);
+        int further = b.freePoint(0.01);
+        b.branch(tank, joint, SQUARE);
+        int relief = b.device(joint, behind, -1, OneWay.relief(3e5, 1e4, 0, SQUARE, 1e5));
+        b.branch(behind, further, SQUARE);
+        Solution s = solve(b);
+        assertThat(s.outcome()).describedAs(s.detail()).isEqualTo(Outcome.CUT_OFF);
+        assertThat(s.cutOffPoints()).containsExactly(behind, further);
+        assertThat(s.limitingCut().branches()).containsExactly(relief);
+        assertThat(s.limitingCut().neededKgPerS()).isCloseTo(0.04, within(1e-9));
+        assertThat(s.lawResidual()).isGreaterThan(1e-9);
+    }
+
     @Test
     void builderNamesWhatIsWrong() {
         NetworkBuilder b = Network.builder();

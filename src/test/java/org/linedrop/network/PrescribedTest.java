@@ -1,0 +1,126 @@
+package org.linedrop.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every prescribed law: value by hand, true slope, rising, odd where it should be. */
+class PrescribedTest {
+    private static final double DENSITY = 1000;
+    private static final double GRAVITY = 9.81;
+
+    private static double[] at(Law law, double flow) {
+        double[] out = new double[2];
+        law.evaluate(flow, out);
+        return out;
+    }
+
+    static Stream<Arguments> laws() {
+        return Stream.of(
+                Arguments.of("constant f", Prescribed.constantFriction(0.02, 10, 0.05, 1.5, DENSITY), true),
+                Arguments.of("loss", Prescribed.loss(2.5, 0.02, 750), true),
+                Arguments.of("power 1.852", Prescribed.headPower(1e5, 1.852, DENSITY, GRAVITY), true),
+                Arguments.of("power 2", Prescribed.headPower(1e5, 2, DENSITY, GRAVITY), true),
+                Arguments.of("linear", Prescribed.headPower(1e5, 1, DENSITY, GRAVITY), true),
+                Arguments.of("laminar", Prescribed.laminar(0.1, 2, 0.012, 3, 860), true),
+                Arguments.of("colebrook", Prescribed.colebrook(3, 0.008, 1e-5, 2, 740, 5e-4), true),
+                Arguments.of("smooth", Prescribed.colebrook(3, 0.008, 0, 0, 998, 1e-3), true),
+                Arguments.of("lift", Prescribed.plus(Prescribed.loss(1, 0.01, 998), 5000), false),
+                Arguments.of(
+                        "polynomial",
+                        PrescribedPump.polynomial(new double[] {25, -3, -1.5e5}, DENSITY, GRAVITY),
+                        false),
+                Arguments.of("straight", table(PrescribedPump.Between.STRAIGHT), false),
+                Arguments.of("cubic", table(PrescribedPump.Between.MONOTONE_CUBIC), false),
+                Arguments.of("power", PrescribedPump.constantPower(500, DENSITY, 1e-4), false));
+    }
+
+    private static Law table(PrescribedPump.Between between) {
+        return PrescribedPump.table(
+                new double[] {0, 0.001, 0.002, 0.0025, 0.004},
+                new double[] {30, 29, 25, 12, 0},
+                between,
+                DENSITY,
+                GRAVITY);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("laws")
+    void risesWithTrueSlope(String name, Law law, boolean odd) {
+        double before = Double.NEGATIVE_INFINITY;
+        for (int i = -400; i <= 400; i++) {
+            // 1e-8 to 1e2 kg/s on both sides of zero
+            double flow = i == 0 ? 0 : Math.signum(i) * Math.pow(10, -8 + Math.abs(i) / 40.0);
+            double[] here = at(law, flow);
+            assertThat(here[0]).describedAs("at %s kg/s", flow).isGreaterThanOrEqualTo(before);
+            before = here[0];
+            assertThat(here[1]).isGreaterThanOrEqualTo(0);
+            double h = Math.max(1e-6 * Math.abs(flow), 1e-12);
+            double secant = (at(law, flow + h)[0] - at(law, flow - h)[0]) / (2 * h);
+            double rounding = 4e-16 * Math.abs(here[0]) / h;
+            // at a corner of a table, or over the closed jump at Re 2300, both sides count
+            double low = Math.min(here[1], Math.min(at(law, flow - 2 * h)[1], at(law, flow + 2 * h)[1]));
+            double high = Math.max(here[1], Math.max(at(law, flow - 2 * h)[1], at(law, flow + 2 * h)[1]));
+            assertThat(secant)
+                    .describedAs("slope at %s kg/s", flow)
+                    .isBetween(low * (1 - 1e-4) - rounding - 1e-9, high * (1 + 1e-4) + rounding + 1e-9);
+            if (odd) {
+                assertThat(at(law, -flow)[0]).isEqualTo(-here[0]);
+            }
+        }
+    }
+
+    @Test
+    void valuesByHand() {
+        double v = 0.002 / (Math.PI / 4 * 0.05 * 0.05);
+        assertThat(at(Prescribed.constantFriction(0.02, 10, 0.05, 1.5, DENSITY), 2)[0])
+                .isCloseTo((0.02 * 10 / 0.05 + 1.5) * DENSITY * v * v / 2, within(1e-9));
+        assertThat(at(Prescribed.headPower(1e5, 1.852, DENSITY, GRAVITY), -2)[0])
+                .isCloseTo(-DENSITY * GRAVITY * 1e5 * Math.pow(0.002, 1.852), within(1e-9));
+        double oil = 0.5 / 860 / (Math.PI / 4 * 0.012 * 0.012);
+        assertThat(at(Prescribed.laminar(0.1, 2, 0.012, 3, 860), 0.5)[0])
+                .isCloseTo(32 * 0.1 * 2 * oil / (0.012 * 0.012) + 3 * 860 * oil * oil / 2, within(1e-6));
+        assertThat(at(Prescribed.plus(Prescribed.constant(200), 5000), 3)[0]).isEqualTo(5200);
+    }
+
+    @Test
+    void pumpsByHand() {
+        Law pump = PrescribedPump.polynomial(new double[] {25, 0, -1.5e5}, DENSITY, GRAVITY);
+        assertThat(at(pump, 5)[0]).isCloseTo(-DENSITY * GRAVITY * (25 - 1.5e5 * 25e-6), within(1e-6));
+        // back-flow: rise(-Q) = 2 c0 - rise(Q)
+        assertThat(at(pump, -5)[0]).isCloseTo(-DENSITY * GRAVITY * (25 + 1.5e5 * 25e-6), within(1e-6));
+        Law straight = table(PrescribedPump.Between.STRAIGHT);
+        assertThat(at(straight, 1.5)[0]).isCloseTo(-DENSITY * GRAVITY * 27, within(1e-6));
+        assertThat(at(straight, 5.5)[0]).isCloseTo(DENSITY * GRAVITY * 12, within(1e-6));
+        assertThat(at(straight, -1)[0]).isCloseTo(-DENSITY * GRAVITY * 31, within(1e-6));
+        Law cubic = table(PrescribedPump.Between.MONOTONE_CUBIC);
+        for (double[] row : new double[][] {{0, 30}, {1, 29}, {2, 25}, {2.5, 12}, {4, 0}}) {
+            assertThat(at(cubic, row[0])[0]).isCloseTo(-DENSITY * GRAVITY * row[1], within(1e-6));
+        }
+        assertThat(at(PrescribedPump.constantPower(500, DENSITY, 1e-4), 2)[0]).isCloseTo(-250_000, within(1e-6));
+    }
+
+    @Test
+    void wrongNumbersAreNamed() {
+        assertThatThrownBy(() -> Prescribed.headPower(1e5, 0.5, DENSITY, GRAVITY))
+                .hasMessage("exponent n must be at least 1, but is 0.5");
+        assertThatThrownBy(() -> Prescribed.colebrook(1, 0.01, 0.02, 0, DENSITY, 1e-3))
+                .hasMessageContaining("roughness must be at most the bore");
+        assertThatThrownBy(() -> Prescribed.laminar(Double.NaN, 1, 1, 0, 1))
+                .hasMessage("dynamic viscosity in Pa s must be above 0, but is NaN");
+        assertThatThrownBy(() -> PrescribedPump.pressureTable(
+                        new double[] {0, 1, 2}, new double[] {5, 4, 4}, PrescribedPump.Between.STRAIGHT))
+                .hasMessageContaining("pump table row 3: rise must fall from the second row on");
+        assertThatThrownBy(() -> PrescribedPump.pressureTable(
+                        new double[] {0, 0}, new double[] {5, 4}, PrescribedPump.Between.STRAIGHT))
+                .hasMessageContaining("pump table row 2: flow must rise from row to row");
+        assertThatThrownBy(() -> PrescribedPump.polynomial(new double[0], DENSITY, GRAVITY))
+                .hasMessageContaining("shut-off head");
+    }
+}
