@@ -33,10 +33,6 @@ final class CaseTables {
             lines.addAll(caseTable(ids.subList(from, to)).lines());
             from = to;
         } while (from < ids.size());
-        if (lines.stream().anyMatch(line -> line.contains("("))) {
-            lines.add(
-                    "Margins to each limit at usual bores; in brackets the least over the smallest and largest bores sold.");
-        }
         return lines;
     }
 
@@ -119,6 +115,8 @@ final class CaseTables {
             table.row(cells(worst));
         }
         List<String> lines = new ArrayList<>(table.lines());
+        lines.add("margin: at usual bores; least, or in brackets: over the smallest and largest bores sold. Negative is"
+                + " broken.");
         for (String reason : reasons) {
             lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
         }

@@ -46,7 +46,7 @@ record Column<R>(
      * What a table's cells have in common.
      *
      * @param display    units
-     * @param dropPlaces decimals of pressure drops, so that the largest shows three digits
+     * @param dropPlaces decimals of pressure drops, so that the largest shows two digits
      */
     record Look(Display display, int dropPlaces) {}
 

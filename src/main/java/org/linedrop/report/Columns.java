@@ -23,7 +23,8 @@ final class Columns {
             Column.text("name", "name", PartRow::name),
             Column.text("part", "part", PartRow::part),
             Column.text("kind", "kind", PartRow::kind),
-            Column.text("size", "size", PartRow::size).as("size", null, (row, look) -> row.size()),
+            Column.<PartRow>text("size", "size", row -> row.size().isEmpty() ? null : row.size())
+                    .as("size", null, (row, look) -> row.size()),
             Column.<PartRow>number(
                             "boreM",
                             "bore",

@@ -44,7 +44,8 @@ final class DeviceTable {
             }
             List<String> figures = new ArrayList<>();
             for (DeviceRow.Fact fact : device.figures()) {
-                if (Double.isFinite(fact.value())) {
+                // how far a filter is clogged is its state already
+                if (Double.isFinite(fact.value()) && !fact.key().equals("clogRatio")) {
                     figures.add(words(fact, display));
                 }
             }

@@ -20,6 +20,7 @@ import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
 
 /**
  * A checked circuit as JSON. All figures are SI, with as many digits as read back to the same double; what is not
@@ -42,7 +43,12 @@ public final class JsonReport {
         @Override
         public PrettyPrinter getPrettyPrinter() {
             DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+            Separators separators = Separators.createDefaultInstance()
+                    .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+                    .withArrayEmptySeparator("");
+            return new DefaultPrettyPrinter(separators)
+                    .withObjectIndenter(indenter)
+                    .withArrayIndenter(indenter);
         }
 
         @Override
@@ -81,7 +87,7 @@ public final class JsonReport {
         Circuit circuit = check.cases().get(0).result().circuit();
         json.writeStartObject();
         json.writeStringProperty("title", circuit.title());
-        text("fileForm", circuit.words().base().get("linedrop") instanceof Tree.Text form ? form.text() : null);
+        fileForm(circuit);
         json.writeStringProperty("libraryVersion", Library.version());
         text("service", circuit.service() == null ? null : circuit.service().word());
         json.writeArrayPropertyStart("cases");
@@ -94,6 +100,16 @@ public final class JsonReport {
         Safety.lines().forEach(json::writeString);
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** The version of the circuit file's form; null when made by code that said none. */
+    private void fileForm(Circuit circuit) {
+        Tree form = circuit.words().base().get("linedrop");
+        if (form instanceof Tree.Text text && text.text().matches("[0-9]{1,9}")) {
+            json.writeNumberProperty("fileForm", Integer.parseInt(text.text()));
+        } else {
+            json.writeNullProperty("fileForm");
+        }
     }
 
     private void one(CaseCheck check) {

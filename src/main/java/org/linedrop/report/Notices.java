@@ -41,7 +41,9 @@ final class Notices {
                 said.elements().stream().filter(element -> !element.isEmpty()).toList();
         boolean named = elements.size() == 1 && text.startsWith(elements.get(0));
         String of = elements.isEmpty() || named ? "" : String.join(", ", elements);
-        String where = said.cases().size() == cases ? "" : "at " + String.join(", ", said.cases());
+        String where = said.cases().size() == cases
+                ? ""
+                : (said.cases().size() == 1 ? "case " : "cases ") + String.join(", ", said.cases());
         String head = of.isEmpty() || where.isEmpty() ? of + where : of + " (" + where + ")";
         return Plain.wrap("- " + (head.isEmpty() ? "" : head + ": ") + text, Plain.WIDTH, 2);
     }

@@ -71,4 +71,28 @@ final class Plain {
         lines.add(line.toString().stripTrailing());
         return lines;
     }
+
+    /**
+     * Sets pieces beside each other, and the next in a new line where one does not fit any more.
+     *
+     * @param pieces  at least one
+     * @param between what stands between two in one line
+     * @param indent  spaces before every line but the first
+     * @return lines
+     */
+    static List<String> joined(List<String> pieces, String between, int indent) {
+        List<String> lines = new ArrayList<>();
+        String line = clean(pieces.get(0));
+        for (String piece : pieces.subList(1, pieces.size())) {
+            String longer = line + between + clean(piece);
+            if (width(longer) > WIDTH) {
+                lines.addAll(wrap(line, WIDTH, indent));
+                line = " ".repeat(indent) + clean(piece);
+            } else {
+                line = longer;
+            }
+        }
+        lines.addAll(wrap(line, WIDTH, indent));
+        return lines;
+    }
 }

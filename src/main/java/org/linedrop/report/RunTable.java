@@ -30,7 +30,7 @@ final class RunTable {
         double most = 0;
         for (PartRow row : rows) {
             if (isLine(row)) {
-                most = Math.max(most, Math.abs(row.dropPa()));
+                most = Math.max(most, Math.max(Math.abs(row.frictionDropPa()), Math.abs(row.localDropPa())));
             }
         }
         this.look = new Column.Look(display, Scale.DROP.decimalsFor(most, display));
@@ -42,7 +42,7 @@ final class RunTable {
     }
 
     List<String> lines() {
-        List<String> lines = new ArrayList<>(Plain.wrap(heading(), Plain.WIDTH, 2));
+        List<String> lines = new ArrayList<>(Plain.joined(heading(), "   ", 2));
         if (rows.isEmpty()) {
             lines.add("no parts");
             return lines;
@@ -81,24 +81,25 @@ final class RunTable {
         return Character.isDigit(row.row().charAt(0)) ? row.row() : "";
     }
 
-    private String heading() {
+    private List<String> heading() {
         Circuit circuit = result.circuit();
         double kelvin =
                 (run.temperatureK() == null ? circuit.surroundings().temperatureK() : run.temperatureK()).value();
         FluidState state = circuit.surroundings().fluid().at(kelvin);
         boolean mixed = run.parts().stream().anyMatch(part -> part.temperatureK() != null);
-        double flow = rows.isEmpty() ? Double.NaN : rows.get(0).flowM3PerS();
-        String way = run.id() + ": " + run.from().text() + " -> " + run.to().text();
-        return way + "   "
-                + (rows.isEmpty()
-                        ? ""
-                        : Scale.FLOW.text(Math.abs(flow), display) + (flow < 0 ? " backwards" : "") + "   ")
-                + circuit.surroundings().fluid().name() + " at "
+        List<String> pieces = new ArrayList<>();
+        pieces.add(run.id() + ": " + run.from().text() + " -> " + run.to().text());
+        if (!rows.isEmpty()) {
+            double flow = rows.get(0).flowM3PerS();
+            pieces.add(Scale.FLOW.text(Math.abs(flow), display) + (flow < 0 ? " backwards" : ""));
+        }
+        pieces.add(circuit.surroundings().fluid().name() + " at "
                 + display.text(kelvin, Dimension.TEMPERATURE) + ", "
                 + display.text(state.densityKgPerM3(), Dimension.DENSITY) + ", "
                 + display.text(state.kinematicViscosityM2PerS(), Dimension.KINEMATIC_VISCOSITY)
-                + (mixed ? " (some parts at their own temperature)" : "")
-                + "   " + caseWords(circuit);
+                + (mixed ? " (some parts at their own temperature)" : ""));
+        pieces.add(caseWords(circuit));
+        return pieces;
     }
 
     static String caseWords(Circuit circuit) {

@@ -67,8 +67,11 @@ record Scale(Unit metric, int decimals, Unit us, int usDecimals) {
         return Double.isFinite(si) ? Units.fixed(si, unit(display), places) : "-";
     }
 
-    /** With its unit. */
+    /** With its unit; a dash when not known. */
     String text(double si, Display display) {
+        if (!Double.isFinite(si)) {
+            return "-";
+        }
         String symbol = unit(display).symbol();
         return number(si, display) + (symbol.isEmpty() ? "" : " " + symbol);
     }
@@ -90,11 +93,11 @@ record Scale(Unit metric, int decimals, Unit us, int usDecimals) {
         return si >= 0 ? "+" + text : text;
     }
 
-    /** As many decimals as show the largest of some figures with three digits, at least the usual. */
+    /** As many decimals as show the largest of some figures with two digits, at least the usual. */
     int decimalsFor(double largestSi, Display display) {
         int places = decimals(display);
         double shown = Math.abs(Double.isFinite(largestSi) ? Units.to(largestSi, unit(display)) : 0);
-        while (shown > 0 && places < MOST_DECIMALS - 2 && shown * Math.pow(10, places) < 100) {
+        while (shown > 0 && places < MOST_DECIMALS - 2 && shown * Math.pow(10, places) < 10) {
             places++;
         }
         return places;

@@ -11,6 +11,9 @@ final class Table {
     /** Words narrower than this cannot be read. */
     private static final int NARROWEST = 12;
 
+    /** Headings of figures are broken at this width. */
+    private static final int HEADING = 20;
+
     private static final int TIGHT = 1;
     private static final int LOOSE = 2;
 
@@ -26,7 +29,11 @@ final class Table {
      * @param words   whether its cells may go on in the next line
      * @param indent  of those further lines
      */
-    private record Head(String heading, String unit, boolean right, boolean words, int indent) {}
+    private record Head(String heading, String unit, boolean right, boolean words, int indent) {
+        List<String> above() {
+            return Plain.wrap(heading, HEADING, 0);
+        }
+    }
 
     Table numbers(String heading, String unit) {
         heads.add(new Head(heading, unit, true, false, 0));
@@ -75,7 +82,12 @@ final class Table {
         int gap = sum + gaps * LOOSE <= Plain.WIDTH ? LOOSE : TIGHT;
         giveWay(widths, sum + gaps * gap - Plain.WIDTH);
         List<String> lines = new ArrayList<>();
-        lines.addAll(line(heads.stream().map(Head::heading).toList(), widths, gap));
+        int above = heads.stream().mapToInt(head -> head.above().size()).max().orElse(1);
+        for (int n = above; n > 0; n--) {
+            int fromBelow = n;
+            lines.addAll(
+                    line(heads.stream().map(head -> heading(head, fromBelow)).toList(), widths, gap));
+        }
         if (heads.stream().anyMatch(head -> !head.unit().isBlank())) {
             lines.addAll(line(heads.stream().map(Head::unit).toList(), widths, gap));
         }
@@ -85,9 +97,18 @@ final class Table {
         return lines;
     }
 
+    /** Headings stand on their last line. */
+    private static String heading(Head head, int fromBelow) {
+        int at = head.above().size() - fromBelow;
+        return at < 0 ? "" : head.above().get(at);
+    }
+
     private int natural(int column) {
         Head head = heads.get(column);
-        int width = Math.max(Plain.width(head.heading()), Plain.width(head.unit()));
+        int width = Plain.width(head.unit());
+        for (String line : head.above()) {
+            width = Math.max(width, Plain.width(line));
+        }
         for (List<String> row : rows) {
             width = Math.max(width, Plain.width(row.get(column)));
         }

@@ -49,13 +49,25 @@ public final class TextReport {
      */
     public static String check(FeedCheck check, Display display) {
         TextReport report = new TextReport(check, display);
-        CaseCheck worst = Standing.worstFirst(report.cases).get(0);
         report.sentences();
         report.judgement();
-        report.tables(worst);
-        report.footnotes(List.of(worst));
+        List<CaseCheck> printed = report.worst();
+        printed.forEach(report::tables);
+        report.footnotes(printed);
         report.notices();
         return report.ended();
+    }
+
+    /** What was not solved, and the worst of what was. */
+    private List<CaseCheck> worst() {
+        List<CaseCheck> worst = new ArrayList<>();
+        for (CaseCheck each : Standing.worstFirst(cases)) {
+            worst.add(each);
+            if (Standing.solved(each)) {
+                break;
+            }
+        }
+        return worst;
     }
 
     /** The worst case leads, the others follow in the order of the file. */
@@ -93,7 +105,7 @@ public final class TextReport {
     private void footnotes(List<CaseCheck> printed) {
         printed.stream().filter(Standing::solved).findFirst().ifPresent(check -> {
             lines.add("");
-            lines.addAll(Footnotes.of(check.result().usual()));
+            Footnotes.of(check.result().usual()).forEach(line -> lines.addAll(Plain.wrap(line, Plain.WIDTH, 2)));
         });
     }
 

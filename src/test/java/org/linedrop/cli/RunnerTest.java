@@ -1,0 +1,157 @@
+package org.linedrop.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RunnerTest {
+    private static final String FEED = "src/examples/fuel-feed-516.yaml";
+    private static final String OWN = "src/test/resources/org/linedrop/report/";
+
+    @TempDir
+    private Path dir;
+
+    /** What a run did. */
+    private record Run(int code, String out, String err) {}
+
+    private static Run run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Runner.run(arguments, out, err);
+        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void exitCodeIsTheHighestOverTheCases() {
+        assertThat(run("check", FEED).code()).isEqualTo(1);
+        assertThat(run("solve", FEED).code()).isEqualTo(1);
+        assertThat(run("check", FEED, "--case", "hot idle").code()).isZero();
+        assertThat(run("check", FEED, "--case", "hot idle", "--case", "full load")
+                        .code())
+                .isEqualTo(1);
+        assertThat(run("check", OWN + "too-much.yaml").code()).isEqualTo(3);
+        assertThat(run("solve", OWN + "too-much.yaml").code()).isZero(); // a limit not judged changes nothing
+        assertThat(run("solve", OWN + "too-much.yaml", "--all").code()).isEqualTo(3);
+        assertThat(run("check", OWN + "brake.yaml").code()).isZero();
+    }
+
+    @Test
+    void solveTakesTheCaseAsWritten() {
+        assertThat(run("solve", FEED).out()).contains("case full load (1 of 3)").doesNotContain("low volts (2");
+        assertThat(run("solve", FEED, "--case", "low volts").out())
+                .contains("case low volts (2 of 3)")
+                .doesNotContain("case full load");
+        assertThat(run("solve", FEED, "--all").out()).contains("case hot idle (3 of 3)");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "chek FILE | no command \"chek\". Did you mean check?",
+                "check | which file? Write linedrop check FILE",
+                "check FILE more | \"more\" is one argument too many",
+                "check FILE --unit us | no option \"--unit\". Did you mean --units?",
+                "check FILE --format=jsn | --format \"jsn\" is none of text, json, csv. Did you mean json?",
+                "check FILE --units | --units needs a value: metric|us",
+                "check FILE --units us --units us | --units is given twice",
+                "check FILE --case hot_idle | Did you mean hot idle? Cases: full load, low volts, hot idle",
+                "check no-such.yaml | no file no-such.yaml here",
+                "check src | src is a directory",
+                "solve FILE --all --case x | --all and --case do not go together",
+                "check FILE --out src | --out src is a directory",
+                "check FILE --out FILE | is the circuit file itself",
+                "check FILE --out no-such/a.txt | there is no directory"
+            })
+    void argumentsInPlainWords(String arguments, String message) {
+        Run run = run(arguments.replace("FILE", FEED).split(" ", -1));
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains(message).hasLineCount(1);
+        assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void noArgumentsAskForACommand() {
+        Run run = run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("which command?");
+    }
+
+    @Test
+    void helpAndVersionNeedNoFile() {
+        assertThat(run("--help").code()).isZero();
+        assertThat(run("--help").out()).contains("check", "solve", "Exit codes");
+        for (String command : new String[] {"check", "solve"}) {
+            Run help = run(command, "--help");
+            assertThat(help.code()).isZero();
+            assertThat(help.out()).contains("Examples:", "--case", "--units", "--format", "--out");
+            assertThat(help.out().lines())
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+        }
+        assertThat(run("--version").out()).matches("linedrop \\d+\\.\\d+\\.\\d+\\R");
+    }
+
+    @Test
+    void problemsAreCountedAndListedALineEach() throws IOException {
+        Path file = dir.resolve("bad.yaml");
+        Files.writeString(
+                file,
+                Files.readString(Path.of(FEED))
+                        .replace("temperature: 40 C\n", "")
+                        .replace("to: rail", "to: rial"));
+        Run run = run("check", file.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        long listed = run.err().lines().count() - 1;
+        assertThat(run.err()).startsWith(listed + " things to correct in " + file + "; nothing was solved.");
+        assertThat(run.err()).contains("temperature is missing").contains("Did you mean rail?");
+    }
+
+    @Test
+    void outFileIsTheReportAndNothingIsSaid() throws IOException {
+        Path out = dir.resolve("feed.json");
+        Files.writeString(out, "old");
+        Run run = run("check", FEED, "--format", "json", "--out", out.toString());
+        assertThat(run).isEqualTo(new Run(1, "", ""));
+        assertThat(Files.readString(out))
+                .isEqualTo(run("check", FEED, "--format", "json").out());
+        try (var files = Files.list(dir)) {
+            assertThat(files).containsExactly(out); // no temporary file is left behind
+        }
+    }
+
+    @Test
+    void readerThatWentAwayIsNoTrouble() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        assertThat(Runner.run(new String[] {"check", FEED}, broken("Broken pipe"), err))
+                .isEqualTo(1);
+        assertThat(err.size()).isZero();
+    }
+
+    @Test
+    void fullDiskIsSaid() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        assertThat(Runner.run(new String[] {"check", FEED}, broken("No space left on device"), err))
+                .isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .isEqualTo("cannot write the report: No space left on device\n");
+    }
+
+    private static OutputStream broken(String why) {
+        return new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(why);
+            }
+        };
+    }
+}

@@ -1,0 +1,76 @@
+package org.linedrop.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.linedrop.study.FeedCheck;
+import org.linedrop.units.Display;
+
+class TextOutputTest {
+    private static final FeedCheck FEED = Golden.example("fuel-feed-516.yaml");
+
+    @Test
+    void checkOfTheOldLine() {
+        Golden.same("fuel-feed-516.check.txt", TextReport.check(FEED, Display.METRIC));
+    }
+
+    @Test
+    void solveOfTheOldLine() {
+        Golden.same("fuel-feed-516.solve.txt", TextReport.solve(FEED, Display.METRIC));
+    }
+
+    @Test
+    void checkInUsUnits() {
+        Golden.same("fuel-feed-516.check.us.txt", TextReport.check(FEED, Display.US));
+    }
+
+    @Test
+    void longNamesDoNotBreakTheColumns() {
+        Golden.same("long-names.check.txt", TextReport.check(Golden.own("long-names.yaml"), Display.METRIC));
+    }
+
+    @Test
+    void caseNotSolvedHasNoFigures() {
+        String text = TextReport.check(Golden.own("too-much.yaml"), Display.METRIC);
+        Golden.same("too-much.check.txt", text);
+        assertThat(text)
+                .startsWith("NOT SOLVED: at too much")
+                .contains("case too much (3 of 3): not solved, so there are no figures")
+                .contains("case more (2 of 3)"); // the worst of the solved ones is shown
+    }
+
+    @Test
+    void brakesGetNoVerdict() {
+        String text = TextReport.check(Golden.own("brake.yaml"), Display.METRIC);
+        assertThat(text)
+                .contains("volume and flow only")
+                .doesNotContain("verdict", "holds", "ADEQUATE", "BROKEN", "UNSURE", "OVERSIZED");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fuel-feed-516.yaml", "fuel-feed-38.yaml", "carburettor-feed.yaml", "twin-rails.yaml"})
+    void fitsThePageAndEndsWithTheSafetyLines(String example) {
+        FeedCheck check = Golden.example(example);
+        for (Display display : Display.values()) {
+            for (String text : List.of(TextReport.check(check, display), TextReport.solve(check, display))) {
+                assertThat(text.lines())
+                        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));
+                assertThat(text.lines()).allSatisfy(line -> assertThat(line).doesNotEndWith(" "));
+                assertThat(text)
+                        .endsWith(String.join("\n", Safety.lines()) + "\n")
+                        .doesNotContain("NaN", "Infinity");
+                assertThat(text).contains("With the engine stopped or rolled over the fuel pump must stop");
+            }
+        }
+    }
+
+    @Test
+    void sameTextForSeveralPartsIsOneLineNamingThem() {
+        assertThat(TextReport.check(FEED, Display.METRIC))
+                .containsOnlyOnce("hose taken as straight;")
+                .contains("- supply 2, supply 4, feed 1, feed 6: hose taken as straight;");
+    }
+}
