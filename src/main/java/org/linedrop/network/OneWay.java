@@ -124,6 +124,9 @@ public final class OneWay implements DeviceLaw {
         }
         boolean shut = sigma * massFlowKgPerS < out[0];
         if (softening > 0) {
+            if (watches != Watches.NOTHING) {
+                joinHeld(out, a, b, slope, openSlope);
+            }
             join(out, sigma * massFlowKgPerS, sigma);
         } else if (shut) {
             fill(out, sigma * massFlowKgPerS, sigma, 0, 0, 0);
@@ -138,12 +141,33 @@ public final class OneWay implements DeviceLaw {
      */
     private static void join(double[] out, double x, double xSlope) {
         double y = out[0];
+        double byX = share(x, y);
+        double byY = share(y, x);
+        fill(out, joined(x, y), byX * xSlope + byY * out[1], byY * out[2], byY * out[3], byY * out[4]);
+    }
+
+    /** The same for -min(A, B), so that a device in control feels its outlet too. */
+    private void joinHeld(double[] out, double a, double b, double slope, double openSlope) {
+        double byA = share(a, b);
+        double byB = share(b, a);
+        double flow = byA * slope + byB * openSlope;
+        if (watches == Watches.INLET) {
+            fill(out, -joined(a, b), flow, -byA - byB, byB, byA);
+        } else {
+            fill(out, -joined(a, b), flow, -byB, byA + byB, -byA);
+        }
+    }
+
+    private static double joined(double x, double y) {
         double size = Math.hypot(x, y);
-        double byX = size > 0 ? 1 - x / size : 1 - Math.sqrt(0.5);
-        double byY = size > 0 ? 1 - y / size : 1 - Math.sqrt(0.5);
         // for two positive pieces the difference would lose its digits
-        double value = x > 0 && y > 0 ? 2 * x * y / (x + y + size) : x + y - size;
-        fill(out, value, byX * xSlope + byY * out[1], byY * out[2], byY * out[3], byY * out[4]);
+        return x > 0 && y > 0 ? 2 * x * y / (x + y + size) : x + y - size;
+    }
+
+    /** Derivative of the joined piece in its first argument. */
+    private static double share(double x, double y) {
+        double size = Math.hypot(x, y);
+        return 1 - (size > 0 ? x / size : Math.sqrt(0.5));
     }
 
     private static void fill(double[] out, double r, double flow, double inlet, double outlet, double reference) {
