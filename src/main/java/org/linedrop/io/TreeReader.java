@@ -11,10 +11,11 @@ import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Problem;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
  * YAML or JSON to a {@link Tree}. Never throws on what a file holds: what cannot be read becomes a {@link Problem} in
@@ -88,7 +89,8 @@ public final class TreeReader {
         SourceLines lines = new SourceLines(file, text);
         TreeBuilder builder = new TreeBuilder(lines, silent);
         try {
-            Iterator<Event> events = new Parse(settings).parseString(text).iterator();
+            // Not through the api.lowlevel package: the module does not export it.
+            Iterator<Event> events = new ParserImpl(settings, new StreamReader(settings, text));
             while (events.hasNext() && builder.fatal().isEmpty()) {
                 builder.take(events.next());
             }
