@@ -58,6 +58,9 @@ final class FileJob {
     }
 
     private Path path() {
+        if (options.file.isBlank()) {
+            throw FileOptions.bad(line, "which file? Its name is empty");
+        }
         try {
             Path path = Path.of(options.file);
             if (Files.isDirectory(path)) {

@@ -3,6 +3,7 @@ package org.linedrop.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -33,6 +34,9 @@ final class OutFile {
      * @param input the file that is read, which must not be written over
      */
     static OutFile of(String name, String input) throws Trouble, IOException {
+        if (name.isBlank()) {
+            throw new Trouble("--out needs a file name, but it is empty");
+        }
         try {
             Path path = Path.of(name);
             if (Files.isDirectory(path)) {
@@ -85,8 +89,9 @@ final class OutFile {
     }
 
     private static String why(IOException e) {
-        return e instanceof java.nio.file.FileSystemException file && file.getReason() != null
-                ? file.getReason()
-                : e.getClass().getSimpleName() + " " + e.getMessage();
+        if (e instanceof FileSystemException file) {
+            return file.getReason() == null ? "no file can be made there" : file.getReason();
+        }
+        return String.valueOf(e.getMessage());
     }
 }

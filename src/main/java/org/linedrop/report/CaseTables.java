@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.Verdict;
 import org.linedrop.study.CaseCheck;
@@ -128,13 +129,29 @@ final class CaseTables {
         Scale differences = Columns.differences(row);
         String verdict = row.verdict().word();
         return List.of(
-                row.limit().id() + " " + row.limit().bound().write(),
+                row.limit().id() + " " + bound(row),
                 row.limit().from(),
                 placed.check().caseName(),
                 Columns.scale(row).text(row.value(), display),
                 differences.signed(row.margin(), display),
                 differences.signed(row.marginLow(), display),
                 row.verdict() == Verdict.HOLDS ? verdict : verdict.toUpperCase(Locale.ROOT));
+    }
+
+    /** The bound in the units of the report. */
+    private String bound(LimitRow row) {
+        LimitText bound = row.limit().bound();
+        Scale scale = Columns.scale(row);
+        if (bound.perRevPerS() > 0) {
+            return bound.write();
+        }
+        return switch (bound.kind()) {
+            case AT_LEAST -> "at least " + scale.brief(bound.low(), display);
+            case AT_MOST -> "at most " + scale.brief(bound.high(), display);
+            case BETWEEN ->
+                "between " + scale.brief(bound.low(), display) + " and " + scale.brief(bound.high(), display);
+            default -> bound.write();
+        };
     }
 
     private void reason(Placed placed, List<String> reasons) {

@@ -18,6 +18,9 @@ record Scale(Unit metric, int decimals, Unit us, int usDecimals) {
     /** More decimals than these show nothing that the figures know. */
     private static final int MOST_DECIMALS = 6;
 
+    /** Nobody types a longer number; it comes from a conversion. */
+    private static final int LONG = 7;
+
     static final Scale BORE = of(Dimension.LENGTH, "mm", 2, "in", 3);
     static final Scale SPEED = of(Dimension.SPEED, "m/s", 2, "ft/s", 2);
     static final Scale DROP = of(Dimension.PRESSURE_DIFFERENCE, "kPa", 2, "psi", 2);
@@ -101,6 +104,16 @@ record Scale(Unit metric, int decimals, Unit us, int usDecimals) {
             places++;
         }
         return places;
+    }
+
+    /** A figure somebody typed: as typed where that is short, else with its usual decimals. */
+    String brief(double si, Display display) {
+        String exact = exact(si, display);
+        if (exact.isEmpty() || exact.length() > LONG) {
+            return text(si, display);
+        }
+        String symbol = unit(display).symbol();
+        return symbol.isEmpty() ? exact : exact + " " + symbol;
     }
 
     /** The shortest decimal text that reads back to the same double; empty when not known. */

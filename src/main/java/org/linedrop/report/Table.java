@@ -31,7 +31,12 @@ final class Table {
      */
     private record Head(String heading, String unit, boolean right, boolean words, int indent) {
         List<String> above() {
-            return Plain.wrap(heading, HEADING, 0);
+            // spaces behind a heading keep it over the figures where marks follow them
+            String behind =
+                    " ".repeat(heading.length() - heading.stripTrailing().length());
+            return Plain.wrap(heading.stripTrailing(), HEADING, 0).stream()
+                    .map(line -> line + behind)
+                    .toList();
         }
     }
 

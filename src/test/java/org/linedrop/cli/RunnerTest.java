@@ -80,6 +80,12 @@ class RunnerTest {
     }
 
     @Test
+    void emptyNamesAreSaid() {
+        assertThat(run("check", "").err()).startsWith("which file? Its name is empty");
+        assertThat(run("check", FEED, "--out", "").err()).startsWith("--out needs a file name");
+    }
+
+    @Test
     void noArgumentsAskForACommand() {
         Run run = run();
         assertThat(run.code()).isEqualTo(2);

@@ -38,28 +38,26 @@ final class Json {
     }
 
     private static Object value(JsonParser parser) {
-        JsonToken token = parser.currentToken();
-        switch (token) {
-            case START_OBJECT:
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> {
                 Map<String, Object> object = new LinkedHashMap<>();
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
                     String key = parser.currentName();
                     parser.nextToken();
                     object.put(key, value(parser));
                 }
-                return object;
-            case START_ARRAY:
+                yield object;
+            }
+            case START_ARRAY -> {
                 List<Object> list = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
                     list.add(value(parser));
                 }
-                return list;
-            case VALUE_STRING:
-                return parser.getString();
-            case VALUE_NULL:
-                return null;
-            default:
-                return parser.getDoubleValue();
-        }
+                yield list;
+            }
+            case VALUE_STRING -> parser.getString();
+            case VALUE_NULL -> null;
+            default -> parser.getDoubleValue();
+        };
     }
 }
