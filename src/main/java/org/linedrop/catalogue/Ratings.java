@@ -93,7 +93,7 @@ public final class Ratings {
                     RatingResult.Verdict.NOT_JUDGED,
                     value,
                     rating,
-                    name + ": not judged: " + name + " has no published " + quantity + " here ("
+                    name + ": not judged: no published " + quantity + " here ("
                             + shown(quantity, rating.value()) + " is "
                             + rating.status().word() + (inside ? "" : ", and the load is past it")
                             + "); read it off the hose");

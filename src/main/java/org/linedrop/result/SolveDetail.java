@@ -3,24 +3,87 @@ package org.linedrop.result;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
 import org.linedrop.network.CircuitNetwork;
 import org.linedrop.network.Trace;
+import org.linedrop.solver.Cut;
 import org.linedrop.solver.Outcome;
 import org.linedrop.solver.Solution;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Display;
 
-/** Puts names to what the solver says in numbers. */
+/** Says in names and trade units why a circuit was not solved. */
 final class SolveDetail {
-    private SolveDetail() {}
+    private final CircuitNetwork network;
+    private final Solution solution;
+
+    private SolveDetail(CircuitNetwork network, Solution solution) {
+        this.network = network;
+        this.solution = solution;
+    }
 
     static String words(CircuitNetwork network, Solution solution) {
+        return new SolveDetail(network, solution).words();
+    }
+
+    private String words() {
         if (solution.outcome() == Outcome.CONVERGED) {
             return "";
         }
-        return solution.detail();
+        Cut cut = solution.limitingCut();
+        return switch (solution.outcome()) {
+            case DEMAND_NOT_MET -> cut == null ? solution.detail() : demand(cut);
+            case CUT_OFF ->
+                "No way leads to " + points(solution.cutOffPoints())
+                        + ". Look for a run that is missing or turned round, or a device that stays shut.";
+            case NO_PRESSURE_REFERENCE ->
+                "Nothing fixes the pressure at " + points(solution.pointsWithoutReference())
+                        + ". Add a tank, an expansion tank with its cap, or a point of kind held.";
+            case NOT_PHYSICAL -> notPhysical();
+            default ->
+                "The best state reached has an imbalance of "
+                        + flow(solution.flowImbalance() * solution.flowScaleKgPerS())
+                        + " after " + solution.iterations()
+                        + " steps. This is a fault of ours: please report the circuit.";
+        };
     }
 
-    static List<String> pointNames(CircuitNetwork network, List<Integer> numbers) {
+    private String demand(Cut cut) {
+        List<String> runs = new ArrayList<>();
+        for (Trace.RunTrace run : network.runs()) {
+            if (cut.branches().contains(run.branch())) {
+                runs.add(run.id());
+            }
+        }
+        String way = runs.isEmpty() ? "what leads there" : String.join(" and ", runs);
+        return cut.inward()
+                ? "What is drawn at " + points(cut.points()) + " needs " + flow(cut.neededKgPerS()) + ", but " + way
+                        + " can pass at most " + flow(cut.passesKgPerS())
+                        + ", its pump at no pressure at all. A bigger pump, or less drawn."
+                : "What is pressed into " + points(cut.points()) + ", " + flow(cut.neededKgPerS())
+                        + ", has no way out for more than " + flow(cut.passesKgPerS()) + ".";
+    }
+
+    private String notPhysical() {
+        int point = solution.notPhysicalPoint();
+        double absolute = solution.totalPressurePa(point)
+                + network.circuit().surroundings().ambientPa();
+        return "The pressure at " + points(List.of(point)) + " would be "
+                + Display.METRIC.text(absolute, Dimension.ABSOLUTE_PRESSURE)
+                + ", under the vapour pressure of the fluid or under zero: this flow cannot get there.";
+    }
+
+    private String flow(double kgPerS) {
+        Circuit circuit = network.circuit();
+        double density = circuit.surroundings()
+                .fluid()
+                .at(circuit.surroundings().temperatureK().value())
+                .densityKgPerM3();
+        return Display.METRIC.text(kgPerS / density, Dimension.VOLUME_FLOW);
+    }
+
+    private String points(List<Integer> numbers) {
         TreeSet<String> names = new TreeSet<>();
         for (int i = 0; i < network.runs().size(); i++) {
             Trace.RunTrace trace = network.runs().get(i);
@@ -32,6 +95,6 @@ final class SolveDetail {
                 names.add(run.to().text());
             }
         }
-        return new ArrayList<>(names);
+        return names.isEmpty() ? "a point inside" : String.join(", ", names);
     }
 }

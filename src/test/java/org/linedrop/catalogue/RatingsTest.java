@@ -36,7 +36,7 @@ class RatingsTest {
         RatingResult result = only(ALL.hose("race PTFE -6"), 4 * BAR);
         assertThat(result.verdict()).isEqualTo(RatingResult.Verdict.NOT_JUDGED);
         assertThat(result.text())
-                .contains("race PTFE -6 has no published working pressure here", "read it off the hose");
+                .contains("race PTFE -6: not judged: no published working pressure here", "read it off the hose");
         assertThat(only(ALL.hose("race PTFE -6"), 400 * BAR).text()).contains("the load is past it");
         assertThat(only(ALL.hose("race PTFE -6"), 400 * BAR).verdict()).isEqualTo(RatingResult.Verdict.NOT_JUDGED);
     }
