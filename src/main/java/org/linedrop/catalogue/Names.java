@@ -3,6 +3,7 @@ package org.linedrop.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.linedrop.fact.Words;
 
 /** Nearest names for messages. */
 final class Names {
@@ -29,7 +30,7 @@ final class Names {
         String nearest = "";
         int least = MOST_WRONG + 1;
         for (String name : known) {
-            int wrong = distance(asked.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
+            int wrong = Words.edits(asked.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
             if (wrong < least && wrong < name.length()) {
                 least = wrong;
                 nearest = name;
@@ -37,23 +38,5 @@ final class Names {
         }
         String all = String.join(", ", known);
         return nearest.isEmpty() ? "It must be one of: " + all : "Did you mean " + nearest + "? (known: " + all + ")";
-    }
-
-    /** Letters to insert, delete or replace (Levenshtein 1966). */
-    static int distance(String a, String b) {
-        List<Integer> previous = new ArrayList<>();
-        for (int j = 0; j <= b.length(); j++) {
-            previous.add(j);
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            List<Integer> current = new ArrayList<>();
-            current.add(i);
-            for (int j = 1; j <= b.length(); j++) {
-                int replaced = previous.get(j - 1) + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                current.add(Math.min(replaced, Math.min(previous.get(j), current.get(j - 1)) + 1));
-            }
-            previous = current;
-        }
-        return previous.get(b.length());
     }
 }

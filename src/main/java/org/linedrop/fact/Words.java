@@ -41,8 +41,15 @@ public final class Words {
         return found;
     }
 
-    /** Edit distance with swaps of neighbours (optimal string alignment). */
-    private static int edits(String a, String b) {
+    /**
+     * How far two words are apart: single-letter edits (insert, drop, replace, swap of neighbours; optimal string
+     * alignment), upper and lower case counted as different.
+     *
+     * @param a one word
+     * @param b the other
+     * @return the least count of edits, 0 for equal words
+     */
+    public static int edits(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             d[i][0] = i;

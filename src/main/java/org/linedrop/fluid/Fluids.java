@@ -3,6 +3,7 @@ package org.linedrop.fluid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.linedrop.fact.Words;
 
 /**
  * Finds fluids by the names users write. Case, spaces, hyphens and per cent signs do not matter; each fluid has one
@@ -145,7 +146,7 @@ public final class Fluids {
             double best = Double.POSITIVE_INFINITY;
             for (String spelling : spellings) {
                 String other = Names.key(spelling);
-                int distance = Names.distance(key, other);
+                int distance = Words.edits(key, other);
                 if (distance <= Math.max(1, other.length() / 3)) {
                     best = Math.min(best, (double) distance / other.length());
                 }
