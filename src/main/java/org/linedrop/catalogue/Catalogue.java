@@ -2,6 +2,7 @@ package org.linedrop.catalogue;
 
 import java.io.Serializable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 
 /**
@@ -50,6 +51,16 @@ public final class Catalogue implements Serializable {
                 UserFamilies.family(user, like),
                 UserFamilies.hoses(this, user, like),
                 UserFamilies.nipples(this, user, like)));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof Catalogue that && rows.equals(that.rows));
+    }
+
+    @Override
+    public int hashCode() {
+        return rows.families().hashCode();
     }
 
     // ---- look-ups

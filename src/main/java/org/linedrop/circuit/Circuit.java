@@ -53,8 +53,9 @@ public record Circuit(
      * @param file name of the file, empty when made by code
      * @param base the file as written
      * @param here the file as it reads in this case
+     * @param catalogue the library's rows and those of the file
      */
-    public record Said(String file, Tree.Branch base, Tree.Branch here) implements Serializable {}
+    public record Said(String file, Tree.Branch base, Tree.Branch here, Catalogue catalogue) implements Serializable {}
 
     /** Copies the lists. */
     public Circuit {
@@ -74,9 +75,25 @@ public record Circuit(
      * @throws ProblemsException with everything that is wrong, in every case
      */
     public static Circuit of(Tree.Branch said, String file) {
+        return of(said, file, List.of());
+    }
+
+    /**
+     * Builds a circuit from the words of a circuit file and of the catalogue files it names, in the case as written.
+     *
+     * @param said       the words
+     * @param file       name of the file for messages, empty when made by code
+     * @param catalogues the files that {@code catalogue: files:} names
+     * @return the circuit
+     * @throws ProblemsException with everything that is wrong, in every case; also where two neighbouring parts of the
+     *                           file as written do not go together
+     */
+    public static Circuit of(Tree.Branch said, String file, List<CatalogueFile> catalogues) {
         Set<Problem> problems = new LinkedHashSet<>();
+        CatalogueReader own = new CatalogueReader(file);
+        Catalogue catalogue = own.read(said, catalogues);
         Problems first = new Problems(file);
-        Circuit circuit = read(said, said, file, first);
+        Circuit circuit = read(new Said(file, said, said, catalogue), Joints.REFUSED, first);
         problems.addAll(first.list());
         if (said.get(CASES) instanceof Tree.Branch cases) {
             for (Tree.Entry entry : cases.entries()) {
@@ -84,11 +101,13 @@ public record Circuit(
                 CaseReader.check(entry, CaseMerge.thisCase(said), more);
                 Tree.Branch here = new CaseMerge(more).in(said, entry.key(), cases);
                 if (here != null && more.isEmpty()) {
-                    read(said, here, file, more);
+                    read(new Said(file, said, here, catalogue), Joints.LEFT, more);
                 }
                 problems.addAll(more.list());
             }
         }
+        problems.removeIf(own::causes);
+        problems.addAll(own.problems());
         if (circuit == null || !problems.isEmpty()) {
             List<Problem> sorted = new ArrayList<>(problems);
             sorted.sort(java.util.Comparator.comparing(Problem::place));
@@ -97,8 +116,17 @@ public record Circuit(
         return circuit;
     }
 
-    private static @Nullable Circuit read(Tree.Branch base, Tree.Branch here, String file, Problems problems) {
-        return new CircuitReader(here, Catalogue.standard(), problems).read(new Said(file, base, here));
+    private static @Nullable Circuit read(Said said, Joints joints, Problems problems) {
+        return new CircuitReader(said.here(), said.catalogue(), problems).read(said, joints);
+    }
+
+    /**
+     * The rows its sizes were looked up in.
+     *
+     * @return the library's rows and those of the file
+     */
+    public Catalogue catalogue() {
+        return words.catalogue();
     }
 
     /**
@@ -116,7 +144,8 @@ public record Circuit(
     }
 
     /**
-     * The circuit in one of its cases.
+     * The circuit in one of its cases. A case asks what would be: where the parts it puts side by side do not go
+     * together, that is an assumption and no error.
      *
      * @param name one of {@link #caseNames()}
      * @return the circuit in that case
@@ -125,7 +154,7 @@ public record Circuit(
     public Circuit in(String name) {
         Tree.Branch base = words.base();
         if (name.equals(CaseMerge.thisCase(base))) {
-            return built(base, base);
+            return built(base, base, Joints.NOTED);
         }
         if (!(base.get(CASES) instanceof Tree.Branch cases) || cases.get(name) == null) {
             throw new IllegalArgumentException("no case \"" + name + "\"; cases are " + String.join(", ", caseNames()));
@@ -135,12 +164,12 @@ public record Circuit(
         if (here == null || !problems.isEmpty()) {
             throw new ProblemsException(problems.list());
         }
-        return built(base, here);
+        return built(base, here, Joints.NOTED);
     }
 
-    private Circuit built(Tree.Branch base, Tree.Branch here) {
+    private Circuit built(Tree.Branch base, Tree.Branch here, Joints joints) {
         Problems problems = new Problems(words.file());
-        Circuit circuit = read(base, here, words.file(), problems);
+        Circuit circuit = read(new Said(words.file(), base, here, words.catalogue()), joints, problems);
         if (circuit == null) {
             throw new ProblemsException(problems.list());
         }
@@ -148,7 +177,8 @@ public record Circuit(
     }
 
     /**
-     * The circuit with something changed, in the same case.
+     * The circuit with something changed, in the same case. Sizes may be changed freely: whether neighbours still go
+     * together is not looked at.
      *
      * @param changes the changes, applied in order
      * @return a new circuit
@@ -166,7 +196,7 @@ public record Circuit(
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems.list());
         }
-        return built(base, here);
+        return built(base, here, Joints.LEFT);
     }
 
     /**

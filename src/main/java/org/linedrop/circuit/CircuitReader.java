@@ -20,34 +20,39 @@ import org.linedrop.fluid.Fluid;
 /** Reads the words of a circuit into data and lists everything that is wrong with them. */
 final class CircuitReader {
     private static final Source DEFAULT = Source.of("default", Status.GIVEN);
-    private static final String NAME_LETTERS = "[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*";
+    static final String NAME_LETTERS = "[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*";
 
     private final Tree.Branch file;
     private final Problems problems;
     private final Scope scope;
     private final Map<String, Tree.Entry> ids = new LinkedHashMap<>();
     private final List<Notice> assumptions = new ArrayList<>();
+    private final JointCheck joints;
 
     CircuitReader(Tree.Branch file, Catalogue catalogue, Problems problems) {
         this.file = file;
         this.problems = problems;
         this.scope = new Scope(catalogue);
+        this.joints = new JointCheck(catalogue);
     }
 
     /** The circuit, or null where problems were found. */
-    @Nullable Circuit read(Circuit.Said said) {
+    @Nullable Circuit read(Circuit.Said said, Joints kept) {
         Kind top = new Kind("circuit file", "the whole file", Keys.TOP);
         Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
         Engine engine = engine();
         List<Point> points = points();
         List<Device> devices = devices();
-        List<Run> runs = new RunReader(scope, problems, ids, assumptions).runs(branch("runs"));
+        List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
         List<Limit> limits = new LimitReader(problems).limits(branch("limits"), fields.get(Keys.SERVICE), ids, points);
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine);
         new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
         if (fields.complete(top)) {
             temperatures(fields, runs);
+        }
+        if (kept == Joints.REFUSED) {
+            joints.refuse(problems);
         }
         if (!problems.isEmpty() || !fields.complete(top)) {
             return null;
@@ -63,6 +68,10 @@ final class CircuitReader {
                 }
             }
         }
+        if (kept == Joints.NOTED) {
+            assumptions.addAll(joints.notices());
+        }
+        assumptions.addAll(UserRows.notices(scope.catalogue(), runs));
         return new Circuit(
                 fields.get(Keys.TITLE, "untitled"),
                 CaseMerge.thisCase(file),
@@ -214,6 +223,7 @@ final class CircuitReader {
             }
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
+            joints.ports(entry.key(), fields.get(Keys.PORTS));
             Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
             if (device != null) {
                 devices.add(device);

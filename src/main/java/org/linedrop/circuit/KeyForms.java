@@ -64,6 +64,23 @@ final class KeyForms {
         return of(example, (text, scope) -> Units.readList(text, dimensions));
     }
 
+    /** Figures with one unit and one word at the end: a line of a sheet. */
+    static Key.Form<List<Figure>> column(String example, Dimension dimension, double least, double most) {
+        return of(example, (text, scope) -> {
+            List<Figure> figures = Forms.figures(text, "", dimension);
+            for (Figure figure : figures) {
+                if (!(figure.value() >= least && figure.value() <= most)) {
+                    Unit shown = Units.metric(figure.value(), dimension);
+                    throw new Key.FormException(
+                            "\"" + text + "\": " + Units.write(figure.value(), shown) + " is out of reason: "
+                                    + Units.write(least, shown) + " to " + Units.write(most, shown) + " is believed",
+                            "Is the unit right? Write for example " + example);
+                }
+            }
+            return figures;
+        });
+    }
+
     /** A quantity of one of several dimensions, without provenance. */
     static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
         return of(example, (text, scope) -> Units.read(text, dimensions));

@@ -221,6 +221,15 @@ public final class Keys {
             KeyForms.of("-6", (text, scope) -> SizeChoice.read(text)),
             "its size",
             "Write for example: bulkhead: -6");
+    static final Key<SizeChoice> UNION = required(
+            "union",
+            KeyForms.of("-6", (text, scope) -> SizeChoice.read(text)),
+            "its size",
+            "Write for example: union: -6");
+    static final Key<DevicePorts> PORTS = optional(
+            "ports",
+            KeyForms.of("ORB -8", (text, scope) -> DevicePorts.read(text, scope.catalogue())),
+            "its two connections, ORB -8 or ORB -8 to -6 in flow order; joints with it are not checked when not given");
     static final Key<String> THROUGH = required(
             "through",
             KeyForms.words("filter"),
@@ -247,6 +256,72 @@ public final class Keys {
     static final Key<Figure> LAW_N =
             optional("n", number(Dimension.RATIO, "x", 1, 3, "Turbulent flow has 1.75 to 2"), "n of head = r Q^n");
 
+    // the user's own hoses
+    static final Key<String> LIKE = required(
+            "like",
+            KeyForms.words("race PTFE"),
+            "the family that gives what is not said here",
+            "Write for example: like: race PTFE");
+    static final Key<String> SIZES = required(
+            "sizes", KeyForms.words("-6 -8 -10"), "its sizes, one for each column", "Write for example: sizes: -6 -8");
+    static final Key<List<Figure>> USER_BORE =
+            optional("bore", KeyForms.column("7.9 10.2 mm measured", Dimension.LENGTH, 5e-4, 0.1), "inside diameters");
+    static final Key<List<Figure>> USER_END_BORE = optional(
+            "end bore",
+            KeyForms.column("6.6 8.9 mm measured", Dimension.LENGTH, 5e-4, 0.1),
+            "bores of the nipples of its ends");
+    static final Key<List<Figure>> USER_ROUGHNESS = optional(
+            "roughness", KeyForms.column("0.0015 0.0015 mm", Dimension.LENGTH, 0, 2e-3), "roughness of the wall");
+    static final Key<List<Figure>> USER_OUTSIDE = optional(
+            "outside diameter",
+            KeyForms.column("12 15 mm from sheet", Dimension.LENGTH, 1e-3, 0.2),
+            "outside diameters");
+    static final Key<List<Figure>> USER_BEND_RADIUS = optional(
+            "bend radius",
+            KeyForms.column("100 120 mm from sheet", Dimension.LENGTH, 1e-3, 3),
+            "least bend radii, of the centre line");
+    static final Key<List<Figure>> USER_WORKING = optional(
+            "working pressure",
+            KeyForms.column("140 140 bar from sheet", Dimension.GAUGE_PRESSURE, 0, 2e8),
+            "highest working pressures");
+    static final Key<List<Figure>> USER_PROOF = optional(
+            "proof pressure",
+            KeyForms.column("280 280 bar from sheet", Dimension.GAUGE_PRESSURE, 0, 4e8),
+            "proof pressures");
+    static final Key<List<Figure>> USER_BURST = optional(
+            "burst pressure",
+            KeyForms.column("560 560 bar from sheet", Dimension.GAUGE_PRESSURE, 0, 8e8),
+            "least burst pressures");
+    static final Key<List<Figure>> USER_VACUUM = optional(
+            "vacuum",
+            KeyForms.column("28 28 inHg from sheet", Dimension.PRESSURE_DIFFERENCE, 0, 101_325),
+            "largest vacua, below the air outside");
+    static final Key<List<Figure>> USER_COLDEST = optional(
+            "lowest temperature",
+            KeyForms.column("-40 -40 C from sheet", Dimension.TEMPERATURE, 173.15, 573.15),
+            "lowest temperatures");
+    static final Key<List<Figure>> USER_HOTTEST = optional(
+            "highest temperature",
+            KeyForms.column("150 150 C from sheet", Dimension.TEMPERATURE, 173.15, 673.15),
+            "highest temperatures");
+
+    /** Columns of the user's own hoses. */
+    static final List<Key<List<Figure>>> HOSE_COLUMNS = List.of(
+            USER_BORE,
+            USER_END_BORE,
+            USER_ROUGHNESS,
+            USER_OUTSIDE,
+            USER_BEND_RADIUS,
+            USER_WORKING,
+            USER_PROOF,
+            USER_BURST,
+            USER_VACUUM,
+            USER_COLDEST,
+            USER_HOTTEST);
+
+    static final Kind HOSE_FAMILY =
+            new Kind("hose family", "a hose family of the user's own", with(List.of(LIKE, SIZES), HOSE_COLUMNS));
+
     static final Kind ENGINE_KIND =
             new Kind("engine", "what the engine asks", List.of(POWER, BSFC, ENGINE_FLOW, MANIFOLD, ENGINE_SPEED));
     static final Kind CURVE = new Kind("curve", "one table of a pump", List.of(AT, CURVE_PRESSURE, CURVE_FLOW));
@@ -263,9 +338,9 @@ public final class Keys {
             new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE)));
 
     /** Kinds of device, by the word of {@code kind:}. */
-    public static final List<Kind> DEVICES = List.of(
+    public static final List<Kind> DEVICES = withPorts(List.of(
             new Kind("pump", "a pump known by its tables", with(PLACE, CURVES_MARK, RUNS_AT, GIVES)),
-            new Kind("filter", "a filter known by a rated point", with(PLACE, DROP, EXPONENT, CLOG)));
+            new Kind("filter", "a filter known by a rated point", with(PLACE, DROP, EXPONENT, CLOG))));
 
     /** Kinds of part, by the key that names what it is. */
     public static final List<Kind> PARTS = List.of(
@@ -276,6 +351,7 @@ public final class Keys {
             new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, TEMPERATURE_OF_PART, NAME)),
             new Kind("adapter", "an adapter", List.of(ADAPTER, TEMPERATURE_OF_PART, NAME)),
             new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),
+            new Kind("union", "a union between two swivel nuts", List.of(UNION, TEMPERATURE_OF_PART, NAME)),
             new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)),
             new Kind(
                     "law",
@@ -287,9 +363,22 @@ public final class Keys {
             List.of(FORM, TITLE, SERVICE, FLUID, TEMPERATURE, THIS_CASE, ALTITUDE, GRAVITY, MOTION, GRADE, TRANSITION);
 
     /** Keys of the whole file that hold more than one value, in the order in which they are written. */
-    public static final List<String> SECTIONS = List.of("engine", "points", "devices", "runs", "limits", "cases");
+    public static final List<String> SECTIONS =
+            List.of("engine", "catalogue", "points", "devices", "runs", "limits", "cases");
 
     private Keys() {}
+
+    private static List<Kind> withPorts(List<Kind> devices) {
+        return devices.stream()
+                .map(kind -> new Kind(kind.word(), kind.meaning(), with(kind.keys(), PORTS)))
+                .toList();
+    }
+
+    private static List<Key<?>> with(List<Key<?>> first, List<Key<List<Figure>>> more) {
+        List<Key<?>> all = new ArrayList<>(first);
+        all.addAll(more);
+        return all;
+    }
 
     private static List<Key<?>> with(List<Key<?>> first, Key<?>... more) {
         List<Key<?>> all = new ArrayList<>(first);

@@ -29,12 +29,15 @@ final class RunReader {
     private final Problems problems;
     private final Map<String, Tree.Entry> ids;
     private final List<Notice> assumptions;
+    private final JointCheck joints;
 
-    RunReader(Scope scope, Problems problems, Map<String, Tree.Entry> ids, List<Notice> assumptions) {
+    RunReader(
+            Scope scope, Problems problems, Map<String, Tree.Entry> ids, List<Notice> assumptions, JointCheck joints) {
         this.scope = scope;
         this.problems = problems;
         this.ids = ids;
         this.assumptions = assumptions;
+        this.joints = joints;
     }
 
     List<Run> runs(Tree.Branch section) {
@@ -94,6 +97,7 @@ final class RunReader {
                     "Write each part on a line of its own, with - before it");
             return parts;
         }
+        joints.start(run);
         for (int i = 0; i < items.items().size(); i++) {
             Tree item = items.items().get(i);
             String number = run + " " + (i + 1);
@@ -103,6 +107,7 @@ final class RunReader {
                             new Tree.Entry(name.text(), name.line(), name.column(), keys), ids, problems);
                 }
                 Part part = part(number, keys);
+                joints.next(i + 1, item, part);
                 if (part != null) {
                     parts.add(part);
                 }
@@ -129,6 +134,7 @@ final class RunReader {
                         case "tube" -> tube(id, fields);
                         case "adapter" -> adapter(id, fields);
                         case "bulkhead" -> bulkhead(id, fields);
+                        case "union" -> union(id, fields);
                         case "through" -> through(number, fields);
                         case "law" -> statedLaw(id, fields);
                         default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
@@ -237,6 +243,13 @@ final class RunReader {
         return choice == null
                 ? null
                 : new Adapter(id, scope.catalogue().bulkhead(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private @Nullable Part union(String id, Fields fields) {
+        SizeChoice choice = fields.get(Keys.UNION);
+        return choice == null
+                ? null
+                : new Adapter(id, scope.catalogue().union(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
     }
 
     private static @Nullable Part statedLaw(String id, Fields fields) {

@@ -6,7 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.CatalogueFile;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 
@@ -18,7 +21,7 @@ public final class CircuitFile {
     private CircuitFile() {}
 
     /**
-     * Reads a circuit file.
+     * Reads a circuit file, and the catalogue files beside it that it names.
      *
      * @param file the file
      * @return the circuit in the case as written
@@ -30,12 +33,12 @@ public final class CircuitFile {
                 ? file.toString()
                 : file.getFileName().toString();
         try (InputStream stream = Files.newInputStream(file)) {
-            return built(TreeReader.read(name, stream, SILENT), name);
+            return built(TreeReader.read(name, stream, SILENT), name, file);
         }
     }
 
     /**
-     * Reads a circuit from text.
+     * Reads a circuit from text. It has no folder, so it cannot name catalogue files.
      *
      * @param text the words of a circuit file
      * @param name name for messages
@@ -43,17 +46,19 @@ public final class CircuitFile {
      * @throws ProblemsException with everything that is wrong
      */
     public static Circuit read(String text, String name) {
-        return built(TreeReader.read(name, text, SILENT), name);
+        return built(TreeReader.read(name, text, SILENT), name, null);
     }
 
-    private static Circuit built(Reading reading, String name) {
+    private static Circuit built(Reading reading, String name, @Nullable Path file) {
         if (reading.tree().isEmpty()) {
             throw new ProblemsException(reading.problems());
         }
         List<Problem> problems = new ArrayList<>(reading.problems());
         Circuit circuit = null;
         try {
-            circuit = Circuit.of(reading.tree().get(), name);
+            Tree.Branch tree = reading.tree().get();
+            List<CatalogueFile> beside = file == null ? List.of() : CatalogueFiles.beside(tree, file, problems);
+            circuit = Circuit.of(tree, name, beside);
         } catch (ProblemsException wrong) {
             problems.addAll(wrong.problems());
         }

@@ -44,7 +44,7 @@ final class Piece {
 
     /** Whether a change of bore beside this piece belongs to it rather than to its neighbour. */
     boolean fitting() {
-        return kind.equals("end") || kind.equals("adapter") || kind.equals("bulkhead");
+        return kind.equals("end") || kind.equals("adapter") || kind.equals("bulkhead") || kind.equals("union");
     }
 
     /** Whether the piece is taken exactly as stated, so that no loss is added at its ends. */

@@ -3,7 +3,6 @@ package org.linedrop.result;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.Compatibility;
 import org.linedrop.catalogue.RatingResult;
 import org.linedrop.catalogue.Ratings;
@@ -23,7 +22,7 @@ final class Fits {
         if (family.isEmpty()) {
             return Optional.empty();
         }
-        Compatibility row = Catalogue.standard().compatibility(hose.size().liner(), family);
+        Compatibility row = circuit.catalogue().compatibility(hose.size().liner(), family);
         String name = hose.size().family() + " (" + hose.size().liner() + ") in "
                 + circuit.surroundings().fluid().name();
         return switch (row.grade()) {

@@ -140,7 +140,8 @@ final class CaseJudge {
         candidates.sort(Comparator.comparingDouble(candidate -> -candidate.lossPa()));
         for (int up = 1; up <= MOST_SIZES_UP; up++) {
             for (Candidate candidate : candidates) {
-                Optional<CaseCheck.Mend> found = Sizes.larger(candidate.run(), candidate.part(), up)
+                Optional<CaseCheck.Mend> found = Sizes.larger(
+                                circuit.catalogue(), candidate.run(), candidate.part(), up)
                         .flatMap(step -> tried(step.changes(), words(step.part()) + " in " + step.words(), decisive));
                 if (found.isPresent()) {
                     return found.get();
@@ -157,7 +158,7 @@ final class CaseJudge {
         List<Change> together = new ArrayList<>();
         List<String> words = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            Optional<Sizes.Step> step = Sizes.larger(candidate.run(), candidate.part(), 1);
+            Optional<Sizes.Step> step = Sizes.larger(circuit.catalogue(), candidate.run(), candidate.part(), 1);
             if (step.isPresent()) {
                 together.addAll(step.get().changes());
                 words.add(words(candidate.part().id()) + " in " + step.get().words());

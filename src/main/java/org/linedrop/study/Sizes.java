@@ -24,7 +24,6 @@ import org.linedrop.units.Units;
 final class Sizes {
     private static final List<Integer> DASHES = List.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32);
     private static final Unit INCH = Units.unit("in", Dimension.LENGTH);
-    private static final Catalogue CATALOGUE = Catalogue.standard();
 
     private Sizes() {}
 
@@ -42,18 +41,18 @@ final class Sizes {
         List<Change> changes = new ArrayList<>();
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
-                smaller(part).ifPresent(changes::add);
+                smaller(circuit.catalogue(), part).ifPresent(changes::add);
             }
         }
         return changes;
     }
 
-    private static Optional<Change> smaller(Part part) {
+    private static Optional<Change> smaller(Catalogue catalogue, Part part) {
         if (part instanceof Hose hose) {
-            return hose(hose, -1).map(size -> Change.of(hose.id(), "hose", size.name()));
+            return hose(catalogue, hose, -1).map(size -> Change.of(hose.id(), "hose", size.name()));
         }
         if (part instanceof Tube tube) {
-            return tube(tube, -1).map(size -> Change.of(tube.id(), "tube", text(size)));
+            return tube(catalogue, tube, -1).map(size -> Change.of(tube.id(), "tube", text(size)));
         }
         if (part instanceof Adapter adapter) {
             String text = adapter.size().text();
@@ -62,7 +61,8 @@ final class Sizes {
                 // from small to large, so that a size already changed is not changed again
                 smaller = smaller.replaceAll("-" + DASHES.get(i) + "\\b", "-" + DASHES.get(i - 1));
             }
-            String key = adapter.size().kind().equals("bulkhead") ? "bulkhead" : "adapter";
+            String kind = adapter.size().kind();
+            String key = kind.equals("bulkhead") || kind.equals("union") ? kind : "adapter";
             return smaller.equals(text) ? Optional.empty() : Optional.of(Change.of(adapter.id(), key, smaller));
         }
         return Optional.empty();
@@ -71,18 +71,20 @@ final class Sizes {
     /**
      * One thing some sizes up.
      *
-     * @param part a hose or tube
-     * @param up   how many sizes
+     * @param catalogue the circuit's rows
+     * @param run       the run it is in
+     * @param part      a hose or tube
+     * @param up        how many sizes
      * @return the step, empty when there is no such size
      */
-    static Optional<Step> larger(Run run, Part part, int up) {
+    static Optional<Step> larger(Catalogue catalogue, Run run, Part part, int up) {
         if (part instanceof Hose hose) {
-            return hose(hose, up)
+            return hose(catalogue, hose, up)
                     .map(size ->
                             new Step(hose.id(), size.sizeText(), List.of(Change.of(hose.id(), "hose", size.name()))));
         }
         if (part instanceof Tube tube) {
-            return tube(tube, up).map(size -> tubeStep(run, tube, size));
+            return tube(catalogue, tube, up).map(size -> tubeStep(run, tube, size));
         }
         return Optional.empty();
     }
@@ -119,8 +121,8 @@ final class Sizes {
         return new Step(tube.id(), words, List.copyOf(changes.values()));
     }
 
-    private static Optional<HoseSize> hose(Hose hose, int steps) {
-        List<HoseSize> family = CATALOGUE.hoses().stream()
+    private static Optional<HoseSize> hose(Catalogue catalogue, Hose hose, int steps) {
+        List<HoseSize> family = catalogue.hoses().stream()
                 .filter(size -> size.family().equals(hose.size().family()))
                 .sorted(Comparator.comparingDouble(size -> size.boreM().value()))
                 .toList();
@@ -134,9 +136,9 @@ final class Sizes {
     }
 
     /** The tube some diameters up or down: the wall sold that is nearest to the present one. */
-    private static Optional<TubeSize> tube(Tube tube, int steps) {
+    private static Optional<TubeSize> tube(Catalogue catalogue, Tube tube, int steps) {
         String material = tube.size().material();
-        List<Double> diameters = CATALOGUE.rows().tubes().stream()
+        List<Double> diameters = catalogue.rows().tubes().stream()
                 .map(TubeSize::outsideDiameterM)
                 .distinct()
                 .sorted()
@@ -156,12 +158,12 @@ final class Sizes {
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
-        double sold = CATALOGUE.rows().tubes().stream()
+        double sold = catalogue.rows().tubes().stream()
                 .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
                 .map(TubeSize::wallM)
                 .orElse(wall);
-        return Optional.of(CATALOGUE.tube(material, diameter, sold));
+        return Optional.of(catalogue.tube(material, diameter, sold));
     }
 
     private static String text(TubeSize size) {

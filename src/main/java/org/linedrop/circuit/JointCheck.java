@@ -1,0 +1,130 @@
+package org.linedrop.circuit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.Catalogue;
+import org.linedrop.catalogue.Connection;
+import org.linedrop.catalogue.EndSize;
+import org.linedrop.catalogue.Mating;
+import org.linedrop.catalogue.MatingResult;
+import org.linedrop.catalogue.TubeSize;
+import org.linedrop.circuit.form.Tree;
+import org.linedrop.circuit.form.TubeChoice;
+import org.linedrop.fact.Notice;
+
+/** Looks at each joint between neighbouring parts of a run while the runs are read. */
+final class JointCheck {
+    private final Catalogue catalogue;
+    private final Map<String, DevicePorts> ports = new LinkedHashMap<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    private String run = "";
+    private int number;
+    private @Nullable Part before;
+
+    JointCheck(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** Two parts that do not go together. */
+    private record Fault(String path, Tree second, MatingResult found) {}
+
+    /** What a part shows its neighbours. */
+    private record Sides(Connection from, Connection to) {}
+
+    /** What is known of a device's ports; devices come before runs. */
+    void ports(String device, @Nullable DevicePorts said) {
+        if (said != null) {
+            ports.put(device, said.of(device));
+        }
+    }
+
+    /** Begins a run. */
+    void start(String id) {
+        run = id;
+        before = null;
+    }
+
+    /** Takes the next part of the run; null where it could not be read. */
+    void next(int itsNumber, Tree item, @Nullable Part part) {
+        if (before != null && part != null) {
+            MatingResult found = Mating.between(sides(before).to(), sides(part).from());
+            if (!found.text().isEmpty()) {
+                faults.add(new Fault(run + " " + number + "/" + itsNumber, item, found));
+            }
+        }
+        before = part;
+        number = itsNumber;
+    }
+
+    void refuse(Problems problems) {
+        for (Fault fault : faults) {
+            Tree at = fault.second();
+            problems.add(
+                    problems.place(at.line(), at.column(), fault.path()),
+                    "",
+                    "",
+                    fault.found().text(),
+                    "");
+        }
+    }
+
+    List<Notice> notices() {
+        return faults.stream()
+                .map(fault -> Notice.of(
+                        "does-not-mate",
+                        fault.path(),
+                        fault.found().text() + "; here what is missing costs nothing",
+                        fault.found().source()))
+                .toList();
+    }
+
+    private Sides sides(Part part) {
+        return part.accept(new Part.Visitor<>() {
+            @Override
+            public Sides hose(Hose hose) {
+                return new Sides(end(hose.fromEnd(), hose), end(hose.toEnd(), hose));
+            }
+
+            @Override
+            public Sides tube(Tube tube) {
+                Connection end = catalogue.tubeEnd(tube.size(), tubeText(tube.size()));
+                return new Sides(end, end);
+            }
+
+            @Override
+            public Sides adapter(Adapter adapter) {
+                return new Sides(adapter.size().from(), adapter.size().to());
+            }
+
+            @Override
+            public Sides through(Through through) {
+                DevicePorts known = ports.get(through.device());
+                Connection unknown = Connection.notStated(through.device());
+                return known == null ? new Sides(unknown, unknown) : new Sides(known.inlet(), known.outlet());
+            }
+
+            @Override
+            public Sides statedLaw(StatedLaw law) {
+                Connection unknown = Connection.notStated(law.id());
+                return new Sides(unknown, unknown);
+            }
+        });
+    }
+
+    /** A bare piece was measured by itself: nobody says what it is held by. */
+    private static Connection end(@Nullable EndSize end, Hose hose) {
+        return end == null ? Connection.notStated(hose.id()) : end.connection();
+    }
+
+    /** {@code 5/16 in tube}. */
+    private static String tubeText(TubeSize size) {
+        String written = new TubeChoice("", size.outsideDiameterM(), size.wallM())
+                .write()
+                .strip();
+        return written.substring(0, written.indexOf(" x ")) + " tube";
+    }
+}
