@@ -9,9 +9,15 @@ import org.linedrop.fact.Figure;
  *
  * @param id         its name
  * @param position   where it is, or null when heights are left out
- * @param pressurePa the gauge pressure kept
+ * @param pressurePa the gauge pressure kept; null where a head is given
+ * @param headM      the same in metres of the fluid under the circuit's gravity; null where a pressure is given
  */
-public record Held(String id, @Nullable Position position, Figure pressurePa) implements Point {
+public record Held(
+        String id,
+        @Nullable Position position,
+        @Nullable Figure pressurePa,
+        @Nullable Figure headM) implements Point {
+
     @Override
     public Double gaugeBoreM() {
         return Double.POSITIVE_INFINITY;

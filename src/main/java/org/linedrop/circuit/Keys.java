@@ -115,11 +115,14 @@ public final class Keys {
             KeyForms.words("100 % of engine"),
             "what the draw takes",
             "Write for example: takes: 113 L/h, takes: 50 % of engine");
-    static final Key<Figure> HELD_PRESSURE = required(
+    static final Key<Figure> HELD_PRESSURE = optional(
             "pressure",
             number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 50e6, "Pressures are gauge"),
-            "the pressure that something outside the circuit keeps",
-            "Write for example: pressure: 400 kPa");
+            "the pressure that something outside the circuit keeps");
+    static final Key<Figure> HELD_HEAD = optional(
+            "head",
+            number(Dimension.LENGTH, "m", NONE, 1000, "A head is in metres of the fluid"),
+            "the same in metres of the fluid, for textbook problems");
 
     // devices
     static final Key<String> CURVES_MARK = optional(
@@ -322,6 +325,13 @@ public final class Keys {
     static final Kind HOSE_FAMILY =
             new Kind("hose family", "a hose family of the user's own", with(List.of(LIKE, SIZES), HOSE_COLUMNS));
 
+    static final Key<List<Quantity>> LAW_HEADS = optional(
+            "heads",
+            KeyForms.list("40 -500 -3e5 x", Dimension.RATIO),
+            "c0 c1 c2 ... of a pump's head c0 + c1 Q + c2 Q^2 ... in m and m3/s, with x behind the last");
+    static final Key<Figure> LAW_POWER =
+            optional("power", number(Dimension.POWER, "kW", 0, 1e9, "Is that kW or W?"), "hydraulic power of a pump");
+
     static final Kind ENGINE_KIND =
             new Kind("engine", "what the engine asks", List.of(POWER, BSFC, ENGINE_FLOW, MANIFOLD, ENGINE_SPEED));
     static final Kind CURVE = new Kind("curve", "one table of a pump", List.of(AT, CURVE_PRESSURE, CURVE_FLOW));
@@ -335,7 +345,7 @@ public final class Keys {
             new Kind("tank", "a vessel with a free surface", with(PLACE, DEPTH, RETURN_HEIGHT, CAP)),
             new Kind("draw", "something that takes fluid", with(PLACE, TAKES, GAUGE_BORE)),
             new Kind("joint", "where runs meet", with(PLACE, GAUGE_BORE)),
-            new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE)));
+            new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE, HELD_HEAD)));
 
     /** Kinds of device, by the word of {@code kind:}. */
     public static final List<Kind> DEVICES = withPorts(List.of(
@@ -356,7 +366,18 @@ public final class Keys {
             new Kind(
                     "law",
                     "a law stated outright",
-                    List.of(LAW, LAW_BORE, LAW_LENGTH, LAW_F, LAW_K, LAW_R, LAW_N, TEMPERATURE_OF_PART, NAME)));
+                    List.of(
+                            LAW,
+                            LAW_BORE,
+                            LAW_LENGTH,
+                            LAW_F,
+                            LAW_K,
+                            LAW_R,
+                            LAW_N,
+                            LAW_HEADS,
+                            LAW_POWER,
+                            TEMPERATURE_OF_PART,
+                            NAME)));
 
     /** Keys of the whole file that hold one value. */
     public static final List<Key<?>> TOP =

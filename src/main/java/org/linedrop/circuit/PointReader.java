@@ -30,8 +30,14 @@ final class PointReader {
                         fields.get(Keys.DEPTH, ZERO),
                         fields.get(Keys.CAP, ZERO));
             case "held" -> {
-                Figure pressure = fields.get(Keys.HELD_PRESSURE);
-                yield pressure == null ? null : new Held(id, position, pressure);
+                if (fields.has(Keys.HELD_PRESSURE) == fields.has(Keys.HELD_HEAD)) {
+                    fields.problem(
+                            Keys.HELD_PRESSURE,
+                            "a held point needs its pressure" + (fields.has(Keys.HELD_HEAD) ? " once" : ""),
+                            "Write for example pressure: 400 kPa, or head: 30 m");
+                    yield null;
+                }
+                yield new Held(id, position, fields.get(Keys.HELD_PRESSURE), fields.get(Keys.HELD_HEAD));
             }
             case "draw" -> {
                 Demand takes = takes(fields);

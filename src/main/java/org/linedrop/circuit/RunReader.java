@@ -19,6 +19,7 @@ import org.linedrop.fact.Figure;
 import org.linedrop.fact.Notice;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
+import org.linedrop.units.Quantity;
 
 /** Reads runs and their parts. */
 final class RunReader {
@@ -257,14 +258,23 @@ final class RunReader {
         if (law == null) {
             return null;
         }
-        List<Key<Figure>> needed = switch (law) {
+        List<Key<?>> needed = switch (law) {
             case CONSTANT_F -> List.of(Keys.LAW_F, Keys.LAW_LENGTH, Keys.LAW_BORE);
             case POWER -> List.of(Keys.LAW_R, Keys.LAW_N);
             case LAMINAR -> List.of(Keys.LAW_LENGTH, Keys.LAW_BORE);
             case K -> List.of(Keys.LAW_K, Keys.LAW_BORE);
+            case PUMP_POLYNOMIAL -> List.of(Keys.LAW_HEADS);
+            case PUMP_POWER -> List.of(Keys.LAW_POWER);
         };
-        for (Key<Figure> key :
-                List.of(Keys.LAW_BORE, Keys.LAW_LENGTH, Keys.LAW_F, Keys.LAW_K, Keys.LAW_R, Keys.LAW_N)) {
+        for (Key<?> key : List.<Key<?>>of(
+                Keys.LAW_BORE,
+                Keys.LAW_LENGTH,
+                Keys.LAW_F,
+                Keys.LAW_K,
+                Keys.LAW_R,
+                Keys.LAW_N,
+                Keys.LAW_HEADS,
+                Keys.LAW_POWER)) {
             if (needed.contains(key) && !fields.has(key)) {
                 fields.problem(
                         key,
@@ -277,8 +287,13 @@ final class RunReader {
         if (needed.stream().anyMatch(key -> fields.get(key) == null)) {
             return null;
         }
-        Key<Figure> coefficient =
-                law == StatedLaw.Law.K ? Keys.LAW_K : law == StatedLaw.Law.POWER ? Keys.LAW_R : Keys.LAW_F;
+        Key<Figure> coefficient = switch (law) {
+            case K -> Keys.LAW_K;
+            case POWER -> Keys.LAW_R;
+            case PUMP_POWER -> Keys.LAW_POWER;
+            default -> Keys.LAW_F;
+        };
+        List<Quantity> heads = fields.get(Keys.LAW_HEADS, List.of());
         return new StatedLaw(
                 id,
                 law,
@@ -286,6 +301,7 @@ final class RunReader {
                 fields.get(Keys.LAW_LENGTH),
                 fields.get(coefficient),
                 fields.get(Keys.LAW_N),
+                heads.stream().map(Quantity::si).toList(),
                 fields.get(Keys.TEMPERATURE_OF_PART));
     }
 

@@ -1,5 +1,6 @@
 package org.linedrop.circuit;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 
@@ -10,8 +11,11 @@ import org.linedrop.fact.Figure;
  * @param law             which law
  * @param boreM           bore of its velocity; null for a power law, which needs none
  * @param lengthM         length, null where the law has none
- * @param coefficient     Darcy friction factor, loss coefficient K, or r in m/(m3/s)^n; null for a laminar law
+ * @param coefficient     Darcy friction factor, loss coefficient K, r in m/(m3/s)^n, or hydraulic power in W; null for the
+ *                        others
  * @param exponent        n of a power law, null for the others
+ * @param rise            coefficients c0, c1, c2 ... of a pump's head c0 + c1 Q + c2 Q^2 ... in m and m3/s; empty for the
+ *                        others
  * @param temperatureK    its own temperature, or null
  */
 public record StatedLaw(
@@ -21,8 +25,14 @@ public record StatedLaw(
         @Nullable Figure lengthM,
         @Nullable Figure coefficient,
         @Nullable Figure exponent,
+        List<Double> rise,
         @Nullable Figure temperatureK)
         implements Part {
+
+    /** Copies the list. */
+    public StatedLaw {
+        rise = List.copyOf(rise);
+    }
 
     /** The laws that can be stated. */
     public enum Law {
@@ -33,7 +43,11 @@ public record StatedLaw(
         /** drop = 32 mu L v/D^2 at every Reynolds number. */
         LAMINAR("laminar"),
         /** drop = K rho v^2/2. */
-        K("K");
+        K("K"),
+        /** A pump whose head is a polynomial of the flow, in metres of the fluid; back-flow is odd about shut-off. */
+        PUMP_POLYNOMIAL("pump polynomial"),
+        /** A pump of constant hydraulic power: rise = power / flow. */
+        PUMP_POWER("pump power");
 
         private final String word;
 

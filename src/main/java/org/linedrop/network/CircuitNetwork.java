@@ -254,7 +254,7 @@ public final class CircuitNetwork {
             if (point instanceof Tank tank) {
                 number = builder.fixedPoint(tankPressurePa(tank, position(tank, port)));
             } else if (point instanceof Held held) {
-                number = builder.fixedPoint(held.pressurePa().value());
+                number = builder.fixedPoint(heldPressurePa(held));
             } else if (point instanceof Draw draw) {
                 number = builder.freePoint(massDrawKgPerS(draw));
             } else if (point instanceof Joint) {
@@ -268,6 +268,14 @@ public final class CircuitNetwork {
             }
             numbers.put(port.text(), number);
             return number;
+        }
+
+        private double heldPressurePa(Held held) {
+            if (held.pressurePa() != null) {
+                return held.pressurePa().value();
+            }
+            double head = held.headM() == null ? Double.NaN : held.headM().value();
+            return head * state.densityKgPerM3() * around.upMPerS2();
         }
 
         /** A port under the surface feels the column over it; one above it is open to the gas. */

@@ -20,6 +20,9 @@ import org.linedrop.fact.Figure;
 
 /** Turns one part into its rows with their law terms, in flow order. */
 final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece> {
+    /** Under this flow a pump of constant power is continued linearly: its rise would have no end. */
+    private static final double LEAST_FLOW_M3_PER_S = 1e-4;
+
     private final Bores bores;
     private final Stream stream;
     private final List<Device> devices;
@@ -138,6 +141,10 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
                         part.exponent() == null ? 2 : part.exponent().value(),
                         density,
                         gravityMPerS2));
+            case PUMP_POLYNOMIAL ->
+                piece.local.add(PrescribedPump.polynomial(
+                        part.rise().stream().mapToDouble(Double::doubleValue).toArray(), density, gravityMPerS2));
+            case PUMP_POWER -> piece.local.add(PrescribedPump.constantPower(coefficient, density, LEAST_FLOW_M3_PER_S));
         }
         return List.of(piece);
     }

@@ -59,6 +59,42 @@ class StatedLawTest {
     }
 
     @Test
+    void pumpPolynomial() {
+        // 10 m down and a pump of 20 - 3e5 Q^2 against f = 0.02 over 200 m of 100 mm: one quadratic
+        double area = Math.PI / 4 * 0.01;
+        double resistance = 0.02 * 200 / 0.1 / (2 * 9.81 * area * area);
+        double flow = Math.sqrt((10 + 20) / (resistance + 3e5));
+        PartRow row =
+                row("{law: pump polynomial, heads: 20 0 -3e5 x}, {law: constant f, f: 0.02 x, length: 200 m, bore:"
+                        + " 100 mm}");
+        assertThat(row.flowM3PerS()).isCloseTo(flow, within(1e-9 * flow));
+    }
+
+    @Test
+    void pumpOfConstantPower() {
+        PartRow row = row("{law: pump power, power: 1 kW}, {law: K, K: 50, bore: 50 mm}");
+        assertThat(-row.localDropPa() * row.flowM3PerS()).isCloseTo(1000, within(1e-6));
+    }
+
+    @Test
+    void headsOfHeldPoints() {
+        String file = """
+                linedrop: 1
+                fluid: water
+                temperature: 20 C
+                gravity: 9.8 m/s2
+                points:
+                  high: {kind: held, head: 12 m}
+                  low:  {kind: held, head: 2 m}
+                runs:
+                  line: {from: high, to: low, parts: [{law: K, K: 2.5, bore: 50 mm}]}
+                """;
+        double velocity = Math.sqrt(10 * 2 * 9.8 / 2.5);
+        assertThat(Result.of(CircuitFile.read(file, "")).orThrow().rows().get(0).velocityMPerS())
+                .isCloseTo(velocity, within(1e-9 * velocity));
+    }
+
+    @Test
     void whatALawNeedsIsAsked() {
         ProblemsException wrong = catchThrowableOfType(
                 ProblemsException.class,
