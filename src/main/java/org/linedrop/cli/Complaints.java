@@ -49,6 +49,9 @@ final class Complaints {
             List<String> commands = new ArrayList<>(line.getSubcommands().keySet());
             return "no command \"" + said + "\"." + meant(said, commands) + help;
         }
+        if (line.getCommandSpec().positionalParameters().isEmpty()) {
+            return "\"" + said + "\" is one argument too many: put a name with spaces in quotes." + help;
+        }
         return "\"" + said
                 + "\" is one argument too many: one FILE is read at a time. Put a name with spaces in quotes." + help;
     }

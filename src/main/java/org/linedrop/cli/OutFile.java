@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import org.jspecify.annotations.Nullable;
 
 /** A file to write a report to: it appears whole or not at all. */
 final class OutFile {
@@ -31,9 +32,9 @@ final class OutFile {
      * Checks before anything is solved what can be checked.
      *
      * @param name  what was said
-     * @param input the file that is read, which must not be written over
+     * @param input the file that is read, which must not be written over; null when none is
      */
-    static OutFile of(String name, String input) throws Trouble, IOException {
+    static OutFile of(String name, @Nullable String input) throws Trouble, IOException {
         if (name.isBlank()) {
             throw new Trouble("--out needs a file name, but it is empty");
         }
@@ -42,7 +43,7 @@ final class OutFile {
             if (Files.isDirectory(path)) {
                 throw new Trouble("--out " + name + " is a directory. Name a file in it");
             }
-            if (Files.exists(path) && Files.isSameFile(path, Path.of(input))) {
+            if (input != null && Files.exists(path) && Files.isSameFile(path, Path.of(input))) {
                 throw new Trouble("--out " + name + " is the circuit file itself. Write the report to another file");
             }
             Path real = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.fact.Figure;
 import org.linedrop.result.LimitRow;
+import org.linedrop.result.RatingRow;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
@@ -33,14 +35,14 @@ public final class CsvReport {
         List<List<String>> records = new ArrayList<>();
         for (CaseCheck each : check.cases()) {
             if (Standing.solved(each)) {
-                each.result().usual().rows().forEach(row -> records.add(cells(each, Columns.PARTS, row, display)));
+                each.result().usual().rows().forEach(row -> records.add(caseCells(each, Columns.PARTS, row, display)));
             }
         }
-        return table(check, head(Columns.PARTS, display), records);
+        return table(check, caseHead(Columns.PARTS, display), records);
     }
 
     /**
-     * The limits of every case, judged.
+     * The limits of every case, judged, and each hose's ratings over all cases.
      *
      * @param check   the cases
      * @param display units of the numbers
@@ -54,16 +56,50 @@ public final class CsvReport {
         }
         for (CaseCheck each : check.cases()) {
             for (LimitRow row : Standing.limits(each.result())) {
-                List<String> cells = cells(each, Columns.LIMITS, row, display);
+                List<String> cells = caseCells(each, Columns.LIMITS, row, display);
                 cells.set(1 + unit, Columns.scale(row).unit(display).symbol());
                 records.add(cells);
             }
         }
-        return table(check, head(Columns.LIMITS, display), records);
+        Standing.ratings(check.cases()).forEach(row -> records.add(rating(row, display)));
+        return table(check, caseHead(Columns.LIMITS, display), records);
     }
 
-    private static <R> List<String> head(List<Column<R>> columns, Display display) {
+    /** A rating as a line of the limits. */
+    private static List<String> rating(RatingRow row, Display display) {
+        Scale scale = RatingTable.scale(row);
+        Figure rating = row.rating().rating();
+        List<String> cells = new ArrayList<>(List.of(guarded(row.caseName())));
+        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
+            cells.add(
+                    switch (column.key()) {
+                        case "id" ->
+                            guarded(row.hose().name() + " " + row.rating().quantity());
+                        case "verdict" -> row.rating().verdict().word();
+                        case "value" -> scale.exact(row.rating().value(), display);
+                        case "limit" -> rating == null ? "" : scale.exact(rating.value(), display);
+                        case "unit" -> scale.unit(display).symbol();
+                        case "reason" -> guarded(RatingTable.verdict(row, display));
+                        default -> "";
+                    });
+        }
+        return cells;
+    }
+
+    private static <R> List<String> caseHead(List<Column<R>> columns, Display display) {
         List<String> head = new ArrayList<>(List.of("case"));
+        head.addAll(head(columns, display));
+        return head;
+    }
+
+    private static <R> List<String> caseCells(CaseCheck check, List<Column<R>> columns, R row, Display display) {
+        List<String> cells = new ArrayList<>(List.of(guarded(check.caseName())));
+        cells.addAll(cells(columns, row, display));
+        return cells;
+    }
+
+    static <R> List<String> head(List<Column<R>> columns, Display display) {
+        List<String> head = new ArrayList<>();
         for (Column<R> column : Columns.data(columns)) {
             String unit = column.fixedScale() == null
                     ? ""
@@ -73,8 +109,8 @@ public final class CsvReport {
         return head;
     }
 
-    private static <R> List<String> cells(CaseCheck check, List<Column<R>> columns, R row, Display display) {
-        List<String> cells = new ArrayList<>(List.of(guarded(check.caseName())));
+    static <R> List<String> cells(List<Column<R>> columns, R row, Display display) {
+        List<String> cells = new ArrayList<>();
         for (Column<R> column : Columns.data(columns)) {
             cells.add(
                     column.scale() == null
@@ -97,6 +133,11 @@ public final class CsvReport {
         Circuit circuit = check.cases().get(0).result().circuit();
         List<String> words = new ArrayList<>(Safety.cautions(circuit.service()));
         words.addAll(Safety.lines());
+        return written(head, records, words);
+    }
+
+    /** A table whose last lines carry words in their first cell. */
+    static String written(List<String> head, List<List<String>> records, List<String> words) {
         StringWriter out = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out)) {
             csv.writeRecord(head);

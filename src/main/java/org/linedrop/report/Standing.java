@@ -8,6 +8,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Service;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.LimitRow;
+import org.linedrop.result.RatingRow;
 import org.linedrop.result.SolveStatus;
 import org.linedrop.result.Verdict;
 import org.linedrop.study.CaseCheck;
@@ -30,6 +31,14 @@ final class Standing {
     /** Brakes get quantities, never a verdict. */
     static boolean judged(Circuit circuit) {
         return circuit.service() != Service.BRAKE;
+    }
+
+    /** What the cases ask of each hose against what it is rated for; nothing of brakes. */
+    static List<RatingRow> ratings(List<CaseCheck> cases) {
+        if (!judged(cases.get(0).result().circuit())) {
+            return List.of();
+        }
+        return RatingRow.of(cases.stream().map(CaseCheck::result).toList());
     }
 
     /** The limits of a case as reports show them. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
+import org.linedrop.fact.Notice;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.Result;
 import org.linedrop.study.CaseCheck;
@@ -110,23 +111,37 @@ public final class TextReport {
     }
 
     private void judgement() {
-        boolean limits = cases.stream().anyMatch(each -> !each.result().limits().isEmpty());
-        if (!Standing.judged(circuit) || !limits) {
+        if (!Standing.judged(circuit)) {
             return;
         }
-        CaseTables tables = new CaseTables(cases, display);
-        if (cases.size() > 1) {
+        if (cases.stream().anyMatch(each -> !each.result().limits().isEmpty())) {
+            CaseTables tables = new CaseTables(cases, display);
+            if (cases.size() > 1) {
+                lines.add("");
+                lines.addAll(tables.cases());
+            }
             lines.add("");
-            lines.addAll(tables.cases());
+            lines.addAll(tables.limits());
         }
-        lines.add("");
-        lines.addAll(tables.limits());
+        List<String> ratings = RatingTable.lines(Standing.ratings(cases), display);
+        if (!ratings.isEmpty()) {
+            lines.add("");
+            lines.addAll(ratings);
+        }
     }
 
     private void notices() {
         List<CaseCheck> solved = cases.stream().filter(Standing::solved).toList();
-        block("Warnings", Notices.lines(solved, each -> each.result().usual().warnings()));
+        block("Warnings", Notices.lines(solved, this::warnings));
         block("Assumptions", Notices.lines(cases, each -> each.result().usual().assumptions()));
+    }
+
+    /** Without those that the table of ratings says already. */
+    private List<Notice> warnings(CaseCheck check) {
+        List<String> said = Standing.judged(circuit) ? List.of("rating-not-judged", "over-rating") : List.of();
+        return check.result().usual().warnings().stream()
+                .filter(notice -> !said.contains(notice.id()))
+                .toList();
     }
 
     private void block(String heading, List<String> block) {

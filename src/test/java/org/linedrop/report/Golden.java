@@ -17,7 +17,7 @@ import org.linedrop.study.FeedCheck;
  * Output as it was read and found good. After a change that is meant, run the output tests once with
  * {@code -Dgolden.write=true} and read the difference before committing it.
  */
-final class Golden {
+public final class Golden {
     private static final Path HERE = Path.of("src/test/resources/org/linedrop/report");
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.'-])-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?(?![\\w.])");
     /** Processors differ in the last digits of a logarithm, and whole residuals are made of such digits. */
@@ -27,7 +27,7 @@ final class Golden {
 
     private Golden() {}
 
-    static FeedCheck example(String name) {
+    public static FeedCheck example(String name) {
         return check(Path.of("src/examples").resolve(name));
     }
 
@@ -44,12 +44,12 @@ final class Golden {
     }
 
     /** Byte for byte. */
-    static void same(String name, String text) {
+    public static void same(String name, String text) {
         assertThat(text).isEqualTo(kept(name, text));
     }
 
     /** Byte for byte, but for numbers, which count to nine digits. */
-    static void sameToNineDigits(String name, String text) {
+    public static void sameToNineDigits(String name, String text) {
         assertThat(rounded(text)).isEqualTo(rounded(kept(name, text)));
     }
 

@@ -36,7 +36,8 @@ class JsonOutputTest {
     void keysComeInAFixedOrder() {
         Map<String, Object> json = Json.object(JsonReport.text(FEED));
         assertThat(json.keySet())
-                .containsExactly("title", "fileForm", "libraryVersion", "service", "cases", "cautions", "safety");
+                .containsExactly(
+                        "title", "fileForm", "libraryVersion", "service", "cases", "ratings", "cautions", "safety");
         Map<String, Object> first = Json.objects(json, "cases").get(0);
         assertThat(first.keySet())
                 .containsExactly(

@@ -34,6 +34,7 @@ public final class Claims {
             "org.linedrop.hydraulics.SmoothTubesValidationTest",
             "org.linedrop.hydraulics.MeasuredSmallBoreValidationTest",
             "org.linedrop.hydraulics.PublishedLossesValidationTest",
+            "org.linedrop.fluid.FluidValidationTest",
             "org.linedrop.catalogue.CatalogueValidationTest",
             "org.linedrop.solver.NetworkValidationTest",
             "org.linedrop.solver.LineValidationTest",

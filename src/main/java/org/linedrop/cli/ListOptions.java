@@ -1,0 +1,76 @@
+package org.linedrop.cli;
+
+import java.io.IOException;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.CatalogueException;
+import org.linedrop.fluid.UnknownFluidException;
+import org.linedrop.report.Listing;
+import org.linedrop.units.Display;
+import org.linedrop.units.UnitException;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+
+/** What commands that list something take. */
+final class ListOptions {
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            converter = FileOptions.Units.class,
+            description =
+                    "Units of text and CSV: metric (mm, kPa, C) or us (in, psi, F). Default: metric. JSON is always"
+                            + " SI.")
+    Display units = Display.METRIC;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|csv",
+            converter = FileOptions.Formats.class,
+            description = "text to read, json for programs, csv for a spreadsheet. Default: text.")
+    FileOptions.Format format = FileOptions.Format.TEXT;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the list to this file, whole or not at all, instead of showing it.")
+    @Nullable String out;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
+    @SuppressWarnings("UnusedVariable") // the parser acts on it
+    private boolean help;
+
+    /**
+     * Prints a list, or says what of the options is wrong.
+     *
+     * @param line    the command
+     * @param listing looks up what was asked for
+     * @return the exit code
+     */
+    int print(CommandLine line, Supplier<Listing<?>> listing) {
+        try {
+            OutFile file = out == null ? null : OutFile.of(out, null);
+            Listing<?> list = listing.get();
+            String text = switch (format) {
+                case TEXT -> list.text(units);
+                case JSON -> list.json();
+                case CSV -> list.csv(units);
+            };
+            if (file == null) {
+                line.getOut().print(text);
+                line.getOut().flush();
+            } else {
+                file.write(text);
+            }
+            return 0;
+        } catch (CatalogueException | UnknownFluidException | UnitException wrong) {
+            throw FileOptions.bad(line, String.valueOf(wrong.getMessage()));
+        } catch (OutFile.Trouble trouble) {
+            throw FileOptions.bad(line, String.valueOf(trouble.getMessage()));
+        } catch (IOException e) {
+            throw FileOptions.bad(line, "cannot write " + out + ": " + e.getMessage());
+        }
+    }
+}
