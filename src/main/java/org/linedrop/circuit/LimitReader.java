@@ -26,6 +26,7 @@ final class LimitReader {
         OF_DEVICES.put("spare flow", Dimension.RATIO);
         OF_DEVICES.put("flow", Dimension.VOLUME_FLOW);
         OF_DEVICES.put("inlet vacuum", Dimension.PRESSURE_DIFFERENCE);
+        OF_DEVICES.put("inlet margin", Dimension.PRESSURE_DIFFERENCE);
         OF_DEVICES.put("inlet pressure", Dimension.GAUGE_PRESSURE);
         OF_DEVICES.put("outlet pressure", Dimension.GAUGE_PRESSURE);
         OF_DEVICES.put("drop", Dimension.PRESSURE_DIFFERENCE);

@@ -58,6 +58,16 @@ public final class CircuitNetwork {
         public Setting with(Bores other) {
             return new Setting(other, band, lossless, level);
         }
+
+        /**
+         * The same with another end of the fluid's class.
+         *
+         * @param other which end
+         * @return a copy
+         */
+        public Setting with(Band other) {
+            return new Setting(bores, other, lossless, level);
+        }
     }
 
     private CircuitNetwork(

@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.Service;
 import org.linedrop.circuit.form.LimitText;
+import org.linedrop.fluid.Band;
 import org.linedrop.network.Bores;
 import org.linedrop.network.CircuitNetwork;
 import org.linedrop.solver.Outcome;
 
 /**
  * One case of a circuit solved three times - with usual, smallest and largest bores of what was not measured - and its
- * limits judged over the three.
+ * limits judged over the three; where the fluid decides as much as a bore does (cold oil, suction), also over both ends
+ * of the fluid's class.
  */
 public final class CaseResult {
     private final Result usual;
@@ -110,11 +113,31 @@ public final class CaseResult {
                         .allMatch(row -> row.verdict() == Verdict.HOLDS || row.verdict() == Verdict.NOT_JUDGED);
     }
 
+    /** The quantity at the ends of the bands that decide it: bores always, the fluid's class where it matters. */
+    private List<Quantities.Value> others(Limit limit) {
+        List<Quantities.Value> others = new ArrayList<>();
+        others.add(Quantities.of(smallest, limit));
+        others.add(Quantities.of(largest, limit));
+        if (fluidDecides(limit)) {
+            CircuitNetwork.Setting usualBores = CircuitNetwork.Setting.USUAL;
+            for (Band band : List.of(Band.THIN, Band.THICK)) {
+                others.add(Quantities.of(Result.of(circuit(), usualBores.with(band)), limit));
+            }
+        }
+        return others;
+    }
+
+    /** Cold oil and suction: limits that the viscosity or the volatility class decides as much as a bore does. */
+    private boolean fluidDecides(Limit limit) {
+        Service service = circuit().service();
+        boolean oil =
+                service == Service.ENGINE_OIL || service == Service.GEARBOX_OIL || service == Service.POWER_STEERING;
+        return oil || limit.quantity().startsWith("inlet");
+    }
+
     private LimitRow judge(Limit limit) {
         LimitText bound = limit.bound();
         Quantities.Value value = Quantities.of(usual, limit);
-        Quantities.Value low = Quantities.of(smallest, limit);
-        Quantities.Value high = Quantities.of(largest, limit);
         String unit = bound.dimension().si();
         if (Double.isNaN(value.value())) {
             return new LimitRow(
@@ -132,7 +155,7 @@ public final class CaseResult {
         double least = margin;
         double most = margin;
         boolean known = true;
-        for (Quantities.Value other : List.of(low, high)) {
+        for (Quantities.Value other : others(limit)) {
             known &= !Double.isNaN(other.value());
             if (!Double.isNaN(other.value())) {
                 least = Math.min(least, bound.margin(other.value()));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Pump;
+import org.linedrop.network.Trace;
 
 /** Makes the device rows of a result. */
 final class DeviceMaker implements Device.Visitor<DeviceRow> {
@@ -50,8 +51,23 @@ final class DeviceMaker implements Device.Visitor<DeviceRow> {
                 state,
                 List.of(
                         new DeviceRow.Fact("risePa", -row.localDropPa()),
+                        new DeviceRow.Fact("inletMarginPa", inletMarginPa()),
                         new DeviceRow.Fact("spilledFlowM3PerS", canSpill ? spilled / density : Double.NaN),
                         new DeviceRow.Fact("spareFlowRatio", canSpill && wanted > 0 ? spilled / wanted : Double.NaN)));
+    }
+
+    /** Absolute static pressure at the inlet over the vapour pressure of what comes in. */
+    private double inletMarginPa() {
+        for (Trace.RunTrace run : result.network().runs()) {
+            for (Trace.Row trace : run.rows()) {
+                if (trace.device().equals(row.part())) {
+                    return row.staticPressureInPa()
+                            + result.circuit().surroundings().ambientPa()
+                            - trace.stream().vapourPressurePa();
+                }
+            }
+        }
+        return Double.NaN;
     }
 
     @Override

@@ -75,6 +75,10 @@ final class Quantities {
             case "flow" -> new Value(device.flowM3PerS(), "");
             case "inlet vacuum" -> new Value(-device.inletPressurePa(), "");
             case "inlet pressure" -> new Value(device.inletPressurePa(), "");
+            case "inlet margin" ->
+                device.figure("inletMarginPa")
+                        .map(value -> new Value(value, ""))
+                        .orElse(Value.unknown("the vapour pressure of the fluid is not known"));
             case "outlet pressure" -> new Value(device.outletPressurePa(), "");
             case "drop" -> new Value(device.dropPa(), "");
             default -> throw new IllegalStateException("no such quantity of a device: " + quantity);

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.linedrop.report.Golden;
 
-/** What the lists of the catalogue look like, and what is said to who asks for what is not there. */
-class CatalogueOutputTest {
+/** What the lists of the catalogue and comparisons look like, and what is said to who asks for what is not there. */
+class ListsOutputTest {
     /** What a run did. */
     private record Run(int code, String out, String err) {}
 
@@ -45,6 +45,9 @@ class CatalogueOutputTest {
         "catalogue fluids --temperature 104_F --units us,        catalogue-fluids-104.us.txt",
         "catalogue fluids --fluid engine_oil_15W-50,             catalogue-fluid-15w50.txt",
         "catalogue fluids --fluid E85_winter --units us,         catalogue-fluid-e85.us.txt",
+        "compare --fluid E85_summer --temperature 40_C --flow 216_L/h --dash 6_8_10, compare-e85.txt",
+        "compare --fluid engine_oil_15W-50 --temperature 110_C --flow 45_L/min --length 2_m --dash 12 --units us,"
+                + " compare-oil.us.txt",
         "catalogue --help,                                       catalogue-help.txt",
         "catalogue hoses --help,                                 catalogue-hoses-help.txt"
     })
