@@ -1,6 +1,9 @@
 package org.linedrop.catalogue;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
@@ -12,16 +15,40 @@ import org.linedrop.fact.Figure;
 public final class Catalogue implements Serializable {
     private static final long serialVersionUID = 1;
 
-    /** All rows. */
-    private final CatalogueRows rows;
+    /** All rows; made again from the library's files and the user's families when read from a stream. */
+    private final transient CatalogueRows rows;
+
+    /** The user's families, in the order in which they were added. */
+    private final List<UserFamily> own;
 
     /** Read once, on first use; immutable. */
     private static final class Standard {
-        private static final Catalogue ROWS = new Catalogue(CatalogueRows.read());
+        private static final Catalogue ROWS = new Catalogue(CatalogueRows.read(), List.of());
     }
 
-    private Catalogue(CatalogueRows rows) {
+    private Catalogue(CatalogueRows rows, List<UserFamily> own) {
         this.rows = rows;
+        this.own = List.copyOf(own);
+    }
+
+    /** What a stream holds: the library has its own rows. */
+    private record Kept(List<UserFamily> own) implements Serializable {
+        private Object readResolve() {
+            Catalogue catalogue = standard();
+            for (UserFamily family : own) {
+                catalogue = catalogue.with(family);
+            }
+            return catalogue;
+        }
+    }
+
+    private Object writeReplace() {
+        return new Kept(own);
+    }
+
+    @SuppressWarnings("UnusedMethod") // called by serialization
+    private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+        throw new InvalidObjectException("a catalogue is read by what it keeps");
     }
 
     /**
@@ -47,20 +74,24 @@ public final class Catalogue implements Serializable {
                     "the catalogue already has a hose family \"" + user.name() + "\"", "Choose another name");
         }
         HoseFamily like = family(user.like());
-        return new Catalogue(rows.with(
-                UserFamilies.family(user, like),
-                UserFamilies.hoses(this, user, like),
-                UserFamilies.nipples(this, user, like)));
+        List<UserFamily> more = new ArrayList<>(own);
+        more.add(user);
+        return new Catalogue(
+                rows.with(
+                        UserFamilies.family(user, like),
+                        UserFamilies.hoses(this, user, like),
+                        UserFamilies.nipples(this, user, like)),
+                more);
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return this == other || (other instanceof Catalogue that && rows.equals(that.rows));
+        return this == other || (other instanceof Catalogue that && own.equals(that.own));
     }
 
     @Override
     public int hashCode() {
-        return rows.families().hashCode();
+        return own.hashCode();
     }
 
     // ---- look-ups

@@ -19,7 +19,7 @@ import org.linedrop.fact.Notice;
 final class JointCheck {
     private final Catalogue catalogue;
     private final Map<String, DevicePorts> ports = new LinkedHashMap<>();
-    private final List<Fault> faults = new ArrayList<>();
+    private final List<Joint> joints = new ArrayList<>();
 
     private String run = "";
     private int number;
@@ -29,7 +29,10 @@ final class JointCheck {
         this.catalogue = catalogue;
     }
 
-    /** Two parts that do not go together. */
+    /** Two neighbours. */
+    private record Joint(String path, Tree second, Part a, Part b) {}
+
+    /** Two neighbours that do not go together. */
     private record Fault(String path, Tree second, MatingResult found) {}
 
     /** What a part shows its neighbours. */
@@ -51,17 +54,26 @@ final class JointCheck {
     /** Takes the next part of the run; null where it could not be read. */
     void next(int itsNumber, Tree item, @Nullable Part part) {
         if (before != null && part != null) {
-            MatingResult found = Mating.between(sides(before).to(), sides(part).from());
-            if (!found.text().isEmpty()) {
-                faults.add(new Fault(run + " " + number + "/" + itsNumber, item, found));
-            }
+            joints.add(new Joint(run + " " + number + "/" + itsNumber, item, before, part));
         }
         before = part;
         number = itsNumber;
     }
 
+    private List<Fault> faults() {
+        List<Fault> faults = new ArrayList<>();
+        for (Joint joint : joints) {
+            MatingResult found =
+                    Mating.between(sides(joint.a()).to(), sides(joint.b()).from());
+            if (!found.text().isEmpty()) {
+                faults.add(new Fault(joint.path(), joint.second(), found));
+            }
+        }
+        return faults;
+    }
+
     void refuse(Problems problems) {
-        for (Fault fault : faults) {
+        for (Fault fault : faults()) {
             Tree at = fault.second();
             problems.add(
                     problems.place(at.line(), at.column(), fault.path()),
@@ -73,7 +85,7 @@ final class JointCheck {
     }
 
     List<Notice> notices() {
-        return faults.stream()
+        return faults().stream()
                 .map(fault -> Notice.of(
                         "does-not-mate",
                         fault.path(),

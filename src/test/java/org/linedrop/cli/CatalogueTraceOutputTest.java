@@ -67,7 +67,7 @@ class CatalogueTraceOutputTest {
 
     private static String heading(NamedCsvRecord row, String name) {
         return row.getHeader().stream()
-                .filter(head -> head.matches(name.replace("/", "/") + "( mm| kPa| C)?"))
+                .filter(head -> head.matches(name + "( mm| kPa| C)?"))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no column " + name + " in " + row.getHeader()));
     }

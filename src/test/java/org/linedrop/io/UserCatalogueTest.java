@@ -127,6 +127,12 @@ class UserCatalogueTest {
         }
         Object back = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray())).readObject();
         assertThat(back).isEqualTo(circuit).hasSameHashCodeAs(circuit);
+        assertThat(hose(((Circuit) back).with(List.of(Change.of("line", "hose", "blue race hose -10"))))
+                        .size()
+                        .boreM()
+                        .value())
+                .isEqualTo(0.0128);
+        assertThat(bytes.size()).as("the library's rows are not in it").isLessThan(60_000);
         assertThat(CircuitFile.read(with(HOSES), "feed.yaml")).isEqualTo(circuit);
     }
 
