@@ -7,10 +7,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import org.linedrop.catalogue.RatingResult;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
+import org.linedrop.result.RatingRow;
 import org.linedrop.solver.Outcome;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
@@ -98,13 +100,17 @@ final class FileJob {
         return Runner.BAD_INPUT;
     }
 
-    /** The highest over the cases. */
+    /** The highest over the cases; a hose over a rating that can be judged counts as a broken limit. */
     static int code(FeedCheck check) {
         int code = 0;
         for (CaseCheck each : check.cases()) {
             boolean solved = each.result().outcome() == Outcome.CONVERGED;
             code = Math.max(code, solved ? each.result().holds() ? 0 : 1 : Runner.NOT_SOLVED);
         }
-        return code;
+        boolean over = RatingRow.of(
+                        check.cases().stream().map(CaseCheck::result).toList())
+                .stream()
+                .anyMatch(row -> row.rating().verdict() == RatingResult.Verdict.OVER);
+        return over ? Math.max(code, 1) : code;
     }
 }

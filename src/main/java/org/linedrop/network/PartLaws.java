@@ -74,6 +74,7 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         double through = bores.of(end.throughBoreM());
         Piece piece =
                 new Piece("end", end.text(), hose.id(), hose.size().sizeText(), stream).bore(end.nippleBoreM(), nipple);
+        piece.fitting = true;
         piece.inBoreM = hoseFirst ? hoseBoreM : through;
         piece.outBoreM = hoseFirst ? through : hoseBoreM;
         piece.local.addAll(laws.end(end, hoseBoreM, nipple, through, hoseFirst));
@@ -113,6 +114,7 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
                         part.size().text(),
                         stream)
                 .bore(narrowFirst ? part.size().fromBoreM() : part.size().toBoreM(), Math.min(from, to));
+        piece.fitting = true;
         piece.inBoreM = from;
         piece.outBoreM = to;
         piece.local.addAll(laws.adapter(part.size(), from, to));

@@ -20,6 +20,7 @@ final class Piece {
     double inBoreM = Double.NaN;
     double outBoreM = Double.NaN;
     double lengthM;
+    boolean fitting;
     String row = "";
     String device = "";
     final List<Law> friction = new ArrayList<>();
@@ -44,7 +45,7 @@ final class Piece {
 
     /** Whether a change of bore beside this piece belongs to it rather than to its neighbour. */
     boolean fitting() {
-        return kind.equals("end") || kind.equals("adapter") || kind.equals("bulkhead") || kind.equals("union");
+        return fitting;
     }
 
     /** Whether the piece is taken exactly as stated, so that no loss is added at its ends. */

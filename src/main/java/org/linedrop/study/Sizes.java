@@ -93,7 +93,8 @@ final class Sizes {
     private static Step tubeStep(Run run, Tube tube, TubeSize size) {
         Map<String, Change> changes = new LinkedHashMap<>();
         changes.put(tube.id(), Change.of(tube.id(), "tube", text(size)));
-        List<String> gone = new ArrayList<>();
+        int gone = 0;
+        int unions = 0;
         int at = run.parts().indexOf(tube);
         for (int beside : new int[] {at - 1, at + 1}) {
             if (beside < 0 || beside >= run.parts().size() || !(run.parts().get(beside) instanceof Adapter adapter)) {
@@ -105,9 +106,15 @@ final class Sizes {
             }
             String far = beside < at ? sides[0] : sides[1];
             String near = "-" + size.dash();
-            if (far.equals(near)) {
+            int beyond = beside < at ? beside - 1 : beside + 1;
+            boolean hoseBeyond =
+                    beyond >= 0 && beyond < run.parts().size() && run.parts().get(beyond) instanceof Hose;
+            if (far.equals(near) && hoseBeyond) { // two swivel nuts do not meet without something between them
+                changes.put(adapter.id(), Change.of(adapter.id(), "adapter", near + " to " + near));
+                unions++;
+            } else if (far.equals(near)) {
                 changes.put(adapter.id(), Change.without(adapter.id()));
-                gone.add(adapter.id());
+                gone++;
             } else {
                 changes.put(
                         adapter.id(),
@@ -115,10 +122,18 @@ final class Sizes {
             }
         }
         String words = text(size).substring(size.material().length() + 1);
-        if (!gone.isEmpty()) {
-            words += gone.size() == 1 ? ", which also drops an adapter" : ", which also drops both adapters";
+        return new Step(tube.id(), words + beside(gone, unions), List.copyOf(changes.values()));
+    }
+
+    /** What becomes of the adapters beside a tube. */
+    private static String beside(int gone, int unions) {
+        if (unions == 0) {
+            return gone == 0 ? "" : gone == 1 ? ", which also drops an adapter" : ", which also drops both adapters";
         }
-        return new Step(tube.id(), words, List.copyOf(changes.values()));
+        String dropped = gone == 0 ? "" : ", which also drops one adapter and";
+        return dropped + (gone == 0 ? ", which" : "") + " makes "
+                + (unions == 1 ? (gone == 0 ? "an adapter" : "the other") : "both adapters")
+                + (unions == 1 ? " a plain union" : " plain unions");
     }
 
     private static Optional<HoseSize> hose(Catalogue catalogue, Hose hose, int steps) {
