@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             SizesCommand.class,
             HosesCommand.class,
+            EndsCommand.class,
             NipplesCommand.class,
             TubesCommand.class,
             CompatibilityCommand.class,

@@ -45,6 +45,9 @@ class ListsOutputTest {
         "catalogue fluids --temperature 104_F --units us,        catalogue-fluids-104.us.txt",
         "catalogue fluids --fluid engine_oil_15W-50,             catalogue-fluid-15w50.txt",
         "catalogue fluids --fluid E85_winter --units us,         catalogue-fluid-e85.us.txt",
+        "catalogue ends --dash 6,                                catalogue-ends-6.txt",
+        "catalogue ends --dash 6 --family race_PTFE --fluid E85_summer --temperature 40_C --flow 216_L/h,"
+                + " catalogue-ends-cost.txt",
         "compare --fluid E85_summer --temperature 40_C --flow 216_L/h --dash 6_8_10, compare-e85.txt",
         "compare --fluid engine_oil_15W-50 --temperature 110_C --flow 45_L/min --length 2_m --dash 12 --units us,"
                 + " compare-oil.us.txt",
