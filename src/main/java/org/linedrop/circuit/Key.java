@@ -98,6 +98,16 @@ public final class Key<V> {
          * @return an example
          */
         String example();
+
+        /**
+         * The same value as Linedrop writes it: metric, one spelling.
+         *
+         * @param text  as somebody wrote it
+         * @param scope what it may refer to
+         * @return text that reads back to an equal value, and is written the same again
+         * @throws FormException when it is no value
+         */
+        String canonical(String text, Scope scope) throws FormException;
     }
 
     /** Why a text is no value. */

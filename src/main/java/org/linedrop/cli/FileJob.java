@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
@@ -48,6 +49,10 @@ final class FileJob {
             return code(check);
         } catch (ProblemsException wrong) {
             return problems(wrong);
+        } catch (NotSolvableException notYet) {
+            line.getErr().println(options.file + " is well formed, but nothing was solved.");
+            notYet.reasons().forEach(reason -> line.getErr().println(reason + "."));
+            return Runner.NOT_SOLVED;
         } catch (OutFile.Trouble trouble) {
             throw FileOptions.bad(line, String.valueOf(trouble.getMessage()));
         } catch (AccessDeniedException e) {

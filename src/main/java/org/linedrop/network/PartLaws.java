@@ -10,6 +10,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.OtherDevice;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Route;
@@ -232,5 +233,10 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
 
     private static String metres(Figure length) {
         return String.format(Locale.ROOT, " %.2f m", length.value());
+    }
+
+    @Override
+    public Piece other(OtherDevice device) {
+        throw new IllegalStateException("a circuit with " + device.what() + " is refused before it comes here");
     }
 }
