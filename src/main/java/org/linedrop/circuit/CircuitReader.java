@@ -42,9 +42,10 @@ final class CircuitReader {
         Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
         Engine engine = engine();
         List<Point> points = points();
-        List<Device> devices = devices();
+        List<Device> devices = devices(points);
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
-        List<Limit> limits = new LimitReader(problems).limits(branch("limits"), fields.get(Keys.SERVICE), ids, points);
+        List<Limit> limits =
+                new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)
                         || devices.stream().anyMatch(CircuitReader::takesOfEngine);
@@ -224,7 +225,8 @@ final class CircuitReader {
         return points;
     }
 
-    private List<Device> devices() {
+    private List<Device> devices(List<Point> points) {
+        boolean heights = points.stream().anyMatch(point -> point.position() != null);
         List<Device> devices = new ArrayList<>();
         for (Tree.Entry entry : branch("devices").entries()) {
             register(entry);
@@ -235,6 +237,12 @@ final class CircuitReader {
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
             joints.ports(entry.key(), fields.get(Keys.PORTS));
+            if (heights && !Ports.ofDevice(kind.word()).isEmpty() && !fields.has(Keys.HEIGHT)) {
+                fields.problem(
+                        Keys.HEIGHT,
+                        "height is missing, and points have one",
+                        "Give it for all points and for devices with ports, or for none (none: lift is left out)");
+            }
             Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
             if (device != null) {
                 devices.add(device);

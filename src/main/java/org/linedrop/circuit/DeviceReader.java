@@ -79,7 +79,7 @@ final class DeviceReader {
         List<OtherDevice.Value> values = new ArrayList<>();
         for (Key<?> key : kind.keys()) {
             if (fields.has(key)) {
-                values.add(new OtherDevice.Value(key.name(), fields.canonical(key, scope)));
+                values.add(new OtherDevice.Value(key.name(), fields.canonical(key)));
             }
         }
         return new OtherDevice(

@@ -139,9 +139,9 @@ final class Fields {
     }
 
     /** A value that was read, as Linedrop writes it. */
-    String canonical(Key<?> key, Scope scope) {
+    String canonical(Key<?> key) {
         try {
-            return key.form().canonical(text(key), scope);
+            return key.form().canonical(text(key));
         } catch (Key.FormException wrong) {
             return text(key);
         }

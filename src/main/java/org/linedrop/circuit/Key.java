@@ -102,12 +102,11 @@ public final class Key<V> {
         /**
          * The same value as Linedrop writes it: metric, one spelling.
          *
-         * @param text  as somebody wrote it
-         * @param scope what it may refer to
+         * @param text as somebody wrote it
          * @return text that reads back to an equal value, and is written the same again
          * @throws FormException when it is no value
          */
-        String canonical(String text, Scope scope) throws FormException;
+        String canonical(String text) throws FormException;
     }
 
     /** Why a text is no value. */

@@ -170,7 +170,7 @@ final class KeyForms {
     private record ReaderForm<V>(String example, UnaryOperator<String> writer, Reader<V> reader)
             implements Key.Form<V> {
         @Override
-        public String canonical(String text, Scope scope) throws Key.FormException {
+        public String canonical(String text) throws Key.FormException {
             try {
                 return writer.apply(text);
             } catch (UnitException wrong) {
@@ -216,7 +216,7 @@ final class KeyForms {
         }
 
         @Override
-        public String canonical(String text, Scope scope) throws Key.FormException {
+        public String canonical(String text) throws Key.FormException {
             try {
                 return Forms.given(text, "", dimension).write();
             } catch (UnitException wrong) {
