@@ -179,7 +179,7 @@ final class CaseMerge {
         return Optional.empty();
     }
 
-    private static boolean isCalled(Tree.Branch part, String run, int index, String subject) {
+    static boolean isCalled(Tree.Branch part, String run, int index, String subject) {
         return subject.equals(run + " " + (index + 1))
                 || (part.get(Keys.NAME.name()) instanceof Tree.Text name
                         && name.text().equals(subject));

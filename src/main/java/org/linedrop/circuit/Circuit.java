@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Notice;
+import org.linedrop.fact.Place;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 
@@ -69,30 +70,31 @@ public record Circuit(
     /**
      * Builds a circuit from the words of a circuit file, in the case as written.
      *
-     * @param said the words
-     * @param file name of the file for messages, empty when made by code
+     * @param words the words; sections used under a prefix are written out
+     * @param file  name of the file for messages, empty when made by code
      * @return the circuit
      * @throws ProblemsException with everything that is wrong, in every case
      */
-    public static Circuit of(Tree.Branch said, String file) {
-        return of(said, file, List.of());
+    public static Circuit of(Tree.Branch words, String file) {
+        return of(words, file, List.of());
     }
 
     /**
      * Builds a circuit from the words of a circuit file and of the catalogue files it names, in the case as written.
      *
-     * @param said       the words
+     * @param words      the words
      * @param file       name of the file for messages, empty when made by code
      * @param catalogues the files that {@code catalogue: files:} names
      * @return the circuit
      * @throws ProblemsException with everything that is wrong, in every case; also where two neighbouring parts of the
      *                           file as written do not go together
      */
-    public static Circuit of(Tree.Branch said, String file, List<CatalogueFile> catalogues) {
+    public static Circuit of(Tree.Branch words, String file, List<CatalogueFile> catalogues) {
         Set<Problem> problems = new LinkedHashSet<>();
+        Problems first = new Problems(file);
+        Tree.Branch said = new SectionMerge(first).writtenOut(words);
         CatalogueReader own = new CatalogueReader(file);
         Catalogue catalogue = own.read(said, catalogues);
-        Problems first = new Problems(file);
         Circuit circuit = read(new Said(file, said, said, catalogue), Joints.REFUSED, first);
         problems.addAll(first.list());
         if (said.get(CASES) instanceof Tree.Branch cases) {
@@ -100,10 +102,12 @@ public record Circuit(
                 Problems more = new Problems(file);
                 CaseReader.check(entry, CaseMerge.thisCase(said), more);
                 Tree.Branch here = new CaseMerge(more).in(said, entry.key(), cases);
-                if (here != null && more.isEmpty()) {
-                    read(new Said(file, said, here, catalogue), Joints.LEFT, more);
-                }
                 problems.addAll(more.list());
+                if (here != null && more.isEmpty()) {
+                    Problems inCase = new Problems(file);
+                    read(new Said(file, said, here, catalogue), Joints.LEFT, inCase);
+                    ofCase(entry.key(), inCase.list(), first.list()).forEach(problems::add);
+                }
             }
         }
         problems.removeIf(own::causes);
@@ -127,6 +131,25 @@ public record Circuit(
      */
     public Catalogue catalogue() {
         return words.catalogue();
+    }
+
+    /** What is wrong in a case only, with the name of the case; what is wrong as written has been said. */
+    private static List<Problem> ofCase(String name, List<Problem> here, List<Problem> asWritten) {
+        List<Problem> own = new ArrayList<>();
+        for (Problem problem : here) {
+            if (asWritten.contains(problem)) {
+                continue;
+            }
+            Place at = problem.place();
+            String path = at.path().isEmpty() ? "case " + name : "case " + name + ", " + at.path();
+            own.add(new Problem(
+                    new Place(at.file(), at.line(), at.column(), path),
+                    problem.key(),
+                    problem.value(),
+                    problem.message(),
+                    problem.hint()));
+        }
+        return own;
     }
 
     /**

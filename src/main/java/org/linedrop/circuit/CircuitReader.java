@@ -42,11 +42,13 @@ final class CircuitReader {
         Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
         Engine engine = engine();
         List<Point> points = points();
-        List<Device> devices = devices();
+        List<Device> devices = devices(points);
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
-        List<Limit> limits = new LimitReader(problems).limits(branch("limits"), fields.get(Keys.SERVICE), ids, points);
+        List<Limit> limits =
+                new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
         boolean engineNeeded =
-                points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine);
+                points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)
+                        || devices.stream().anyMatch(CircuitReader::takesOfEngine);
         new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
         if (fields.complete(top)) {
             temperatures(fields, runs);
@@ -86,6 +88,13 @@ final class CircuitReader {
                 said);
     }
 
+    private static boolean takesOfEngine(Device device) {
+        return device instanceof OtherDevice other
+                && other.values().stream()
+                        .anyMatch(value -> value.key().equals(Keys.TAKES.name())
+                                && value.text().endsWith("of engine"));
+    }
+
     /** Refuses temperatures at which nothing is known of the fluid. */
     private void temperatures(Fields fields, List<Run> runs) {
         Fluid fluid = Objects.requireNonNull(fields.get(Keys.FLUID));
@@ -114,7 +123,10 @@ final class CircuitReader {
         }
         Span transition = fields.get(Keys.TRANSITION);
         var motion = fields.get(Keys.MOTION);
-        double ahead = motion == null ? 0 : motion.aheadMPerS2();
+        // on a slope the pull of the earth has a share along the vehicle: uphill it feels like a launch
+        Figure grade = fields.get(Keys.GRADE);
+        double slope = grade == null ? 0 : Math.atan(grade.value());
+        double ahead = (motion == null ? 0 : motion.aheadMPerS2()) + gravity * Math.sin(slope);
         double left = motion == null ? 0 : motion.leftMPerS2();
         Figure temperature = fields.get(Keys.TEMPERATURE);
         var fluid = fields.get(Keys.FLUID);
@@ -127,7 +139,7 @@ final class CircuitReader {
                 value(fields.get(Keys.ALTITUDE), 0),
                 ahead,
                 left,
-                gravity,
+                gravity * Math.cos(slope),
                 transition == null ? 2000 : transition.low(),
                 transition == null ? 3000 : transition.high());
     }
@@ -213,7 +225,8 @@ final class CircuitReader {
         return points;
     }
 
-    private List<Device> devices() {
+    private List<Device> devices(List<Point> points) {
+        boolean heights = points.stream().anyMatch(point -> point.position() != null);
         List<Device> devices = new ArrayList<>();
         for (Tree.Entry entry : branch("devices").entries()) {
             register(entry);
@@ -224,6 +237,12 @@ final class CircuitReader {
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
             joints.ports(entry.key(), fields.get(Keys.PORTS));
+            if (heights && !Ports.ofDevice(kind.word()).isEmpty() && !fields.has(Keys.HEIGHT)) {
+                fields.problem(
+                        Keys.HEIGHT,
+                        "height is missing, and points have one",
+                        "Give it for all points and for devices with ports, or for none (none: lift is left out)");
+            }
             Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
             if (device != null) {
                 devices.add(device);

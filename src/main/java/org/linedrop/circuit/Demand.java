@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 
 /** How much a draw takes. */
@@ -26,4 +27,14 @@ public sealed interface Demand extends Serializable {
      * @param share 0 to 1
      */
     record OfEngine(double share) implements Demand {}
+
+    /**
+     * A flow that depends on the pressure there: bearings, or a jet.
+     *
+     * @param flowM3PerS     the flow at the rated pressure
+     * @param pressurePa     the rated gauge pressure
+     * @param viscosityM2PerS viscosity of the liquid it was rated with; null for the circuit's own
+     */
+    record AtPressure(
+            Figure flowM3PerS, Figure pressurePa, @Nullable Figure viscosityM2PerS) implements Demand {}
 }

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /** Something with two ports that stands in a run and is more than plumbing. */
-public sealed interface Device extends Serializable permits Pump, Filter {
+public sealed interface Device extends Serializable permits Pump, Filter, OtherDevice {
 
     /**
      * Its name in the circuit.
@@ -57,5 +57,13 @@ public sealed interface Device extends Serializable permits Pump, Filter {
          * @return what is made of it
          */
         R filter(Filter device);
+
+        /**
+         * A device without a law.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R other(OtherDevice device);
     }
 }

@@ -35,7 +35,7 @@ final class DeviceReader {
         return switch (kind.word()) {
             case "pump" -> pump(id, fields);
             case "filter" -> filter(id, fields);
-            default -> throw new IllegalStateException("no reader for a device of kind " + kind.word());
+            default -> other(id, kind, "a " + kind.word(), fields);
         };
     }
 
@@ -43,6 +43,9 @@ final class DeviceReader {
         RatedPoint drop = fields.get(Keys.DROP);
         if (drop == null) {
             return null;
+        }
+        if (fields.has(Keys.BYPASS_OPENS)) {
+            return other(id, Keys.device("filter"), "a filter with a bypass", fields);
         }
         if (!fields.has(Keys.EXPONENT)) {
             assumptions.add(Notice.of(
@@ -57,8 +60,28 @@ final class DeviceReader {
                 PointReader.position(fields),
                 drop.drop(),
                 drop.flow(),
+                drop.viscosity(),
                 fields.get(Keys.EXPONENT, FILTER_EXPONENT),
                 clog == null ? CLEAN : clog.figure());
+    }
+
+    /** A device that is known by its words alone. */
+    private @Nullable Device other(String id, Kind kind, String what, Fields fields) {
+        Demand takes = fields.get(Keys.TAKES);
+        if (takes != null && Demands.doubtful(takes, fields.text(Keys.TAKES))) {
+            Demands.question(fields, takes, id);
+        }
+        if (!fields.complete(kind)) {
+            return null;
+        }
+        List<OtherDevice.Value> values = new ArrayList<>();
+        for (Key<?> key : kind.keys()) {
+            if (fields.has(key)) {
+                values.add(new OtherDevice.Value(key.name(), fields.canonical(key)));
+            }
+        }
+        return new OtherDevice(
+                id, kind.word(), what, PointReader.position(fields), Ports.ofDevice(kind.word()), values);
     }
 
     private @Nullable Device pump(String id, Fields fields) {
@@ -66,9 +89,14 @@ final class DeviceReader {
         Tree said = fields.tree().get(Keys.CURVES_MARK.name());
         if (!(said instanceof Tree.Items items)) {
             if (fields.has(Keys.GIVES)) {
+                String gives = fields.text(Keys.GIVES);
+                boolean freeFlow = !gives.contains(" at ");
                 fields.problem(
                         Keys.GIVES,
-                        "one point cannot say what reaches the rail",
+                        freeFlow
+                                ? gives + " at what pressure and volts? A free-flow figure cannot say what reaches the"
+                                        + " rail"
+                                : "gives \"" + gives + "\": one point cannot say what reaches the rail",
                         "Write curves: with pressures and flows at the volts it runs at");
             } else {
                 fields.problem(

@@ -93,9 +93,7 @@ final class Fields {
             return;
         }
         if (!(said instanceof Tree.Text text)) {
-            if (said != SPOILT
-                    && !key.name().equals(Keys.CURVES_MARK.name())
-                    && !key.name().equals(Keys.PARTS_MARK.name())) {
+            if (said != SPOILT && !Keys.LISTS.contains(key.name())) {
                 problems.add(
                         place(said.line(), said.column()),
                         key.name(),
@@ -133,6 +131,20 @@ final class Fields {
     /** Whether the file gives the key, readable or not. */
     boolean has(Key<?> key) {
         return tree.get(key.name()) != null;
+    }
+
+    /** The text of a key as the file writes it; empty when it is none. */
+    String text(Key<?> key) {
+        return tree.get(key.name()) instanceof Tree.Text text ? text.text() : "";
+    }
+
+    /** A value that was read, as Linedrop writes it. */
+    String canonical(Key<?> key) {
+        try {
+            return key.form().canonical(text(key));
+        } catch (Key.FormException wrong) {
+            return text(key);
+        }
     }
 
     /** Whether all required keys were read. */

@@ -98,6 +98,15 @@ public final class Key<V> {
          * @return an example
          */
         String example();
+
+        /**
+         * The same value as Linedrop writes it: metric, one spelling.
+         *
+         * @param text as somebody wrote it
+         * @return text that reads back to an equal value, and is written the same again
+         * @throws FormException when it is no value
+         */
+        String canonical(String text) throws FormException;
     }
 
     /** Why a text is no value. */

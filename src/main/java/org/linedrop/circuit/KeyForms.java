@@ -3,6 +3,7 @@ package org.linedrop.circuit;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.circuit.form.Forms;
 import org.linedrop.fact.Figure;
@@ -31,7 +32,7 @@ final class KeyForms {
     record Flow(Figure figure, boolean byMass) {}
 
     static Key.Form<Flow> flow() {
-        return of("216 L/h", (text, scope) -> {
+        return of("216 L/h", KeyForms::writtenFlow, (text, scope) -> {
             String plain = without(REALLY, text);
             boolean byMass = isMass(plain);
             Figure figure = byMass
@@ -43,6 +44,11 @@ final class KeyForms {
             }
             return new Flow(figure, byMass);
         });
+    }
+
+    private static String writtenFlow(String text) {
+        return Forms.given(text, "", isMass(without(REALLY, text)) ? Dimension.MASS_FLOW : Dimension.VOLUME_FLOW)
+                .write();
     }
 
     static boolean isMass(String text) {
@@ -61,12 +67,25 @@ final class KeyForms {
 
     /** Numbers with one unit at the end. */
     static Key.Form<List<Quantity>> list(String example, Dimension... dimensions) {
-        return of(example, (text, scope) -> Units.readList(text, dimensions));
+        return of(
+                example,
+                text -> writtenList(Units.readList(text, dimensions)),
+                (text, scope) -> Units.readList(text, dimensions));
+    }
+
+    private static String writtenList(List<Quantity> values) {
+        double[] si = values.stream().mapToDouble(Quantity::si).toArray();
+        double largest = 0;
+        for (double each : si) {
+            largest = Math.max(largest, Math.abs(each));
+        }
+        return Units.writeList(si, Units.metric(largest, values.get(0).dimension()));
     }
 
     /** Figures with one unit and one word at the end: a line of a sheet. */
     static Key.Form<List<Figure>> column(String example, Dimension dimension, double least, double most) {
-        return of(example, (text, scope) -> {
+        // a line of a sheet is written as it was: its figures may have come with different words
+        return of(example, String::strip, (text, scope) -> {
             List<Figure> figures = Forms.figures(text, "", dimension);
             for (Figure figure : figures) {
                 if (!(figure.value() >= least && figure.value() <= most)) {
@@ -83,12 +102,18 @@ final class KeyForms {
 
     /** A quantity of one of several dimensions, without provenance. */
     static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
-        return of(example, (text, scope) -> Units.read(text, dimensions));
+        return of(
+                example,
+                text -> {
+                    Quantity value = Units.read(text, dimensions);
+                    return Units.write(value.si(), Units.metric(value.si(), value.dimension()));
+                },
+                (text, scope) -> Units.read(text, dimensions));
     }
 
     /** Any text that is not empty. */
     static Key.Form<String> words(String example) {
-        return of(example, (text, scope) -> {
+        return of(example, String::strip, (text, scope) -> {
             if (text.isBlank()) {
                 throw new Key.FormException("it is empty", "Write for example " + example);
             }
@@ -99,7 +124,7 @@ final class KeyForms {
     /** One of a few words. */
     static <V> Key.Form<V> choice(List<V> values, Function<V, String> word) {
         List<String> known = values.stream().map(word).toList();
-        return of(known.get(0), (text, scope) -> {
+        return of(known.get(0), String::strip, (text, scope) -> {
             int index = known.indexOf(text.strip());
             if (index < 0) {
                 String near = Words.nearest(text, known)
@@ -113,7 +138,7 @@ final class KeyForms {
 
     /** The name of a fluid. */
     static Key.Form<Fluid> fluid() {
-        return of("E85 summer", (text, scope) -> {
+        return of("E85 summer", String::strip, (text, scope) -> {
             try {
                 return Fluids.find(text);
             } catch (UnknownFluidException unknown) {
@@ -122,9 +147,20 @@ final class KeyForms {
         });
     }
 
-    /** A form that a static reader of another layer reads. */
-    static <V> Key.Form<V> of(String example, Reader<V> reader) {
-        return new ReaderForm<>(example, reader);
+    /** A value form: a static reader of another layer, and how it is written. */
+    static <V> Key.Form<V> form(String example, Function<String, V> read, Function<V, String> write) {
+        return of(
+                example,
+                text -> {
+                    boolean really = text.endsWith(REALLY);
+                    String written = write.apply(read.apply(text));
+                    return really ? written + REALLY : written;
+                },
+                (text, scope) -> read.apply(text));
+    }
+
+    static <V> Key.Form<V> of(String example, UnaryOperator<String> writer, Reader<V> reader) {
+        return new ReaderForm<>(example, writer, reader);
     }
 
     /** Reads one text. */
@@ -132,7 +168,17 @@ final class KeyForms {
         V read(String text, Scope scope) throws Key.FormException;
     }
 
-    private record ReaderForm<V>(String example, Reader<V> reader) implements Key.Form<V> {
+    private record ReaderForm<V>(String example, UnaryOperator<String> writer, Reader<V> reader)
+            implements Key.Form<V> {
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            try {
+                return writer.apply(text);
+            } catch (UnitException wrong) {
+                throw new Key.FormException(wrong.message(), wrong.hint());
+            }
+        }
+
         @Override
         public V read(String text, Scope scope) throws Key.FormException {
             try {
@@ -168,6 +214,15 @@ final class KeyForms {
                         doubt + ". If it is so, write " + text + REALLY);
             }
             return figure;
+        }
+
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            try {
+                return Forms.given(text, "", dimension).write();
+            } catch (UnitException wrong) {
+                throw new Key.FormException(wrong.message(), wrong.hint());
+            }
         }
 
         @Override

@@ -11,7 +11,9 @@ import org.linedrop.circuit.form.Bends;
 import org.linedrop.circuit.form.Ends;
 import org.linedrop.circuit.form.Factor;
 import org.linedrop.circuit.form.Motion;
+import org.linedrop.circuit.form.Over;
 import org.linedrop.circuit.form.RatedPoint;
+import org.linedrop.circuit.form.Rise;
 import org.linedrop.circuit.form.SizeChoice;
 import org.linedrop.circuit.form.Span;
 import org.linedrop.circuit.form.TubeChoice;
@@ -42,9 +44,9 @@ public final class Keys {
             "left",
             number(Dimension.LENGTH, "m", NONE, 10, "Distances are from one datum in the vehicle"),
             "distance to the left of the datum, 0 when not given");
-    static final Key<String> GAUGE_BORE = optional(
+    static final Key<Double> GAUGE_BORE = optional(
             "bore",
-            KeyForms.words("14 mm"),
+            KeyForms.form("14 mm", PointReader::gaugeBore, PointReader::gaugeBoreText),
             "bore in which a gauge sits, or vessel where the fluid stands still; the run end's when not given");
 
     // surroundings
@@ -76,12 +78,15 @@ public final class Keys {
             "gravity",
             number(Dimension.ACCELERATION, "m/s2", 1, 11, "Textbooks use 9.8 to 9.81 m/s2"),
             "where a source has its own; 9.80665 m/s2 when not given");
-    static final Key<Motion> MOTION = optional(
-            "motion", KeyForms.of("launch 0.9 g", (text, scope) -> Motion.read(text)), "what the vehicle does");
-    static final Key<String> GRADE = optional("grade", KeyForms.words("20 %"), "slope of the road, uphill positive");
+    static final Key<Motion> MOTION =
+            optional("motion", KeyForms.form("launch 0.9 g", Motion::read, Motion::write), "what the vehicle does");
+    static final Key<Figure> GRADE = optional(
+            "grade",
+            number(Dimension.RATIO, "%", -1, 1, "A grade is rise over run: 20 % is 11 degrees"),
+            "slope of the road, rise over run, uphill positive");
     static final Key<Span> TRANSITION = optional(
             "transition",
-            KeyForms.of("2000 to 3000", (text, scope) -> Span.read(text, Dimension.RATIO)),
+            KeyForms.form("2000 to 3000", text -> Span.read(text, Dimension.RATIO), Span::write),
             "Reynolds numbers between which laminar flow turns turbulent; 2000 to 3000 when not given");
 
     // engine
@@ -110,11 +115,15 @@ public final class Keys {
             "cap",
             number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 500_000, "A cap holds 90 to 140 kPa"),
             "pressure over the surface where the tank is closed; 0 (vented) when not given");
-    static final Key<String> TAKES = required(
+    static final Key<Demand> TAKES = required(
             "takes",
-            KeyForms.words("100 % of engine"),
+            KeyForms.form("100 % of engine", Demands::read, Demands::write),
             "what the draw takes",
             "Write for example: takes: 113 L/h, takes: 50 % of engine");
+    static final Key<String> DRAW_LAW = optional(
+            "law",
+            KeyForms.choice(List.of("bearings", "jet"), word -> word),
+            "how a flow rated at a pressure rises with it");
     static final Key<Figure> HELD_PRESSURE = optional(
             "pressure",
             number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 50e6, "Pressures are gauge"),
@@ -153,7 +162,7 @@ public final class Keys {
             "gives", KeyForms.words("255 L/h at 276 kPa"), "one catalogue point, used only as at least this much");
     static final Key<RatedPoint> DROP = required(
             "drop",
-            KeyForms.of("6 kPa at 300 L/h", (text, scope) -> RatedPoint.read(text)),
+            KeyForms.form("6 kPa at 300 L/h", RatedPoint::read, RatedPoint::write),
             "drop at a rated flow, clean",
             "Write for example: drop: 6 kPa at 300 L/h");
     static final Key<Figure> EXPONENT = optional(
@@ -161,11 +170,69 @@ public final class Keys {
             number(Dimension.RATIO, "x", 1, 2, "1 is all element, 2 all housing"),
             "exponent of the flow, 1 to 2");
     static final Key<Factor> CLOG = optional(
-            "clog",
-            KeyForms.of("5 x", (text, scope) -> Factor.read(text)),
-            "how many times the clean drop; 1 when clean");
+            "clog", KeyForms.form("5 x", Factor::read, Factor::write), "how many times the clean drop; 1 when clean");
+
+    static final Key<Figure> BYPASS_OPENS = optional(
+            "bypass opens",
+            number(Dimension.PRESSURE_DIFFERENCE, "kPa", 0, 5e6, "Spin-on filters open at 70 to 100 kPa"),
+            "drop at which its bypass opens; it has none when not given");
+    static final Key<Over> HOLDS = required(
+            "holds",
+            KeyForms.form("300 kPa over manifold", Over::read, Over::write),
+            "the pressure it holds, and over what",
+            "Write for example: holds: 300 kPa over manifold (hose on the regulator's nipple) or over air");
+    static final Key<Rise> RISE = optional(
+            "rise",
+            KeyForms.form("23 kPa from 20 to 400 L/h", Rise::read, Rise::write),
+            "what the held pressure gains with the spilled flow, from two gauge readings");
+    static final Key<RatedPoint> WIDE_OPEN = optional(
+            "wide open",
+            KeyForms.form("35 kPa at 400 L/h", RatedPoint::read, RatedPoint::write),
+            "drop with the valve wide open; the idle floor is unknown without it");
+    static final Key<Figure> MOVES = required(
+            "moves",
+            number(Dimension.DISPLACEMENT, "mL/rev", 1e-8, 1e-3, "Is that mL per turn of the pump?"),
+            "volume per turn of the pump",
+            "Write for example: moves: 9.5 mL/rev");
+    static final Key<RatedPoint> LEAKS = required(
+            "leaks",
+            KeyForms.form("3 L/min at 400 kPa with 14 cSt", RatedPoint::read, RatedPoint::writeFlowFirst),
+            "what slips back at a rated pressure, with the liquid it was measured with",
+            "Write for example: leaks: 3 L/min at 400 kPa with 14 cSt");
+    static final Key<Factor> TURNS = required(
+            "turns",
+            KeyForms.form("1.0 x engine", Factor::read, Factor::write),
+            "its speed over the engine's",
+            "Write for example: turns: 0.5 x engine");
+    static final Key<Figure> OPENS = required(
+            "opens",
+            number(Dimension.PRESSURE_DIFFERENCE, "kPa", 0, 50e6, "Is that kPa?"),
+            "drop at which it begins to open",
+            "Write for example: opens: 480 kPa");
+    static final Key<Span> OPENS_BETWEEN = required(
+            "opens",
+            KeyForms.form("80 to 92 C", text -> Span.read(text, Dimension.TEMPERATURE), Span::write),
+            "temperatures at which it begins to open and is open",
+            "Write for example: opens: 80 to 92 C");
+    static final Key<Figure> BLEED_COLD = optional(
+            "bleed cold",
+            number(Dimension.RATIO, "%", 0, 1, "Write for example 10 %"),
+            "share of the flow that goes to the cooler when cold; 0 when not given");
+    static final Key<Figure> BLEED_HOT = optional(
+            "bleed hot",
+            number(Dimension.RATIO, "%", 0, 1, "Write for example 10 %"),
+            "share of the flow that passes the cooler by when hot; 0 when not given");
+    static final Key<Figure> RAIL_BORE = required(
+            "bore",
+            number(Dimension.LENGTH, "mm", 1e-3, 0.1, "Is that mm?"),
+            "bore of the rail",
+            "Write for example: bore: 14 mm");
 
     // runs
+    static final Key<String> VIA_MARK = optional(
+            "via",
+            KeyForms.words("a list of {ahead: 0.5 m, height: 0.9 m}"),
+            "way-points in flow order, which lift is shared over");
     static final Key<String> FROM =
             required("from", KeyForms.words("tank"), "where the run starts", "Write for example: from: tank");
     static final Key<String> TO =
@@ -174,13 +241,13 @@ public final class Keys {
             optional("parts", KeyForms.words("a list, or none"), "its parts in flow order");
     static final Key<SizeChoice> HOSES = optional(
             "hoses",
-            KeyForms.of("-10", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.form("-10", SizeChoice::read, SizeChoice::write),
             "in a case: changes all hoses of the run with their ends");
 
     // parts
     static final Key<SizeChoice> HOSE = required(
             "hose",
-            KeyForms.of("race PTFE -6", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.form("race PTFE -6", SizeChoice::read, SizeChoice::write),
             "family and size of the hose",
             "Write for example: hose: race PTFE -6");
     static final Key<Figure> LENGTH = required(
@@ -190,7 +257,7 @@ public final class Keys {
             "Write for example: length: 0.60 m");
     static final Key<Ends> ENDS = required(
             "ends",
-            KeyForms.of("straight to 90", (text, scope) -> Ends.read(text)),
+            KeyForms.form("straight to 90", Ends::read, Ends::write),
             "its two ends in flow order",
             "A hose needs its ends: write \"ends: straight to 90\", or \"none\" for a bare measured piece");
     static final Key<String> ENDS_KIND = optional(
@@ -199,7 +266,7 @@ public final class Keys {
             "how the ends are held; reusable when not given");
     static final Key<Bends> BENDS = optional(
             "bends",
-            KeyForms.of("2 x 90 at 150 mm", (text, scope) -> Bends.read(text)),
+            KeyForms.form("2 x 90 at 150 mm", Bends::read, Bends::write),
             "its bends; straight when not given");
     static final Key<Figure> BORE = optional(
             "bore",
@@ -211,27 +278,27 @@ public final class Keys {
             "measured bore of its ends' nipples, in place of the catalogue's");
     static final Key<TubeChoice> TUBE = required(
             "tube",
-            KeyForms.of("aluminium 1/2 in x 0.035 in", (text, scope) -> TubeChoice.read(text)),
+            KeyForms.form("aluminium 1/2 in x 0.035 in", TubeChoice::read, TubeChoice::write),
             "material, outside diameter and wall",
             "Write for example: tube: aluminium 1/2 in x 0.035 in");
     static final Key<AdapterChoice> ADAPTER = required(
             "adapter",
-            KeyForms.of("-6 to -5", (text, scope) -> AdapterChoice.read(text)),
+            KeyForms.form("-6 to -5", AdapterChoice::read, AdapterChoice::write),
             "its two connections in flow order",
             "Write for example: adapter: -6 to -5");
     static final Key<SizeChoice> BULKHEAD = required(
             "bulkhead",
-            KeyForms.of("-6", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.form("-6", SizeChoice::read, SizeChoice::write),
             "its size",
             "Write for example: bulkhead: -6");
     static final Key<SizeChoice> UNION = required(
             "union",
-            KeyForms.of("-6", (text, scope) -> SizeChoice.read(text)),
+            KeyForms.form("-6", SizeChoice::read, SizeChoice::write),
             "its size",
             "Write for example: union: -6");
     static final Key<DevicePorts> PORTS = optional(
             "ports",
-            KeyForms.of("ORB -8", (text, scope) -> DevicePorts.read(text, scope.catalogue())),
+            KeyForms.of("ORB -8", String::strip, (text, scope) -> DevicePorts.read(text, scope.catalogue())),
             "its two connections, ORB -8 or ORB -8 to -6 in flow order; joints with it are not checked when not given");
     static final Key<String> THROUGH = required(
             "through",
@@ -335,22 +402,32 @@ public final class Keys {
     static final Kind ENGINE_KIND =
             new Kind("engine", "what the engine asks", List.of(POWER, BSFC, ENGINE_FLOW, MANIFOLD, ENGINE_SPEED));
     static final Kind CURVE = new Kind("curve", "one table of a pump", List.of(AT, CURVE_PRESSURE, CURVE_FLOW));
-    static final Kind RUN =
-            new Kind("run", "a line from point to point", List.of(FROM, TO, PARTS_MARK, TEMPERATURE_OF_PART, HOSES));
+    static final Kind WAY_POINT = new Kind("way-point", "a place a run passes", List.of(AHEAD, LEFT, HEIGHT));
+    static final Kind RUN = new Kind(
+            "run", "a line from point to point", List.of(FROM, TO, TEMPERATURE_OF_PART, HOSES, VIA_MARK, PARTS_MARK));
 
     private static final List<Key<?>> PLACE = List.of(HEIGHT, AHEAD, LEFT);
 
     /** Kinds of point, by the word of {@code kind:}. */
     public static final List<Kind> POINTS = List.of(
             new Kind("tank", "a vessel with a free surface", with(PLACE, DEPTH, RETURN_HEIGHT, CAP)),
-            new Kind("draw", "something that takes fluid", with(PLACE, TAKES, GAUGE_BORE)),
+            new Kind("draw", "something that takes fluid", with(PLACE, TAKES, DRAW_LAW, GAUGE_BORE)),
             new Kind("joint", "where runs meet", with(PLACE, GAUGE_BORE)),
             new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE, HELD_HEAD)));
 
     /** Kinds of device, by the word of {@code kind:}. */
     public static final List<Kind> DEVICES = withPorts(List.of(
             new Kind("pump", "a pump known by its tables", with(PLACE, CURVES_MARK, RUNS_AT, GIVES)),
-            new Kind("filter", "a filter known by a rated point", with(PLACE, DROP, EXPONENT, CLOG))));
+            new Kind("filter", "a filter known by a rated point", with(PLACE, DROP, EXPONENT, CLOG, BYPASS_OPENS)),
+            new Kind("bypass regulator", "spills what is not wanted", with(PLACE, HOLDS, RISE, WIDE_OPEN)),
+            new Kind("gear pump", "a pump that moves a volume per turn", with(PLACE, MOVES, LEAKS, TURNS)),
+            new Kind("relief valve", "opens at a pressure", with(PLACE, OPENS, WIDE_OPEN)),
+            new Kind(
+                    "thermostat",
+                    "shares its flow by temperature",
+                    with(PLACE, OPENS_BETWEEN, BLEED_COLD, BLEED_HOT, DROP, BYPASS_OPENS)),
+            new Kind("cooler", "a cooler known by a rated point", with(PLACE, DROP, BYPASS_OPENS)),
+            new Kind("rail", "a fuel rail that takes along its length", with(PLACE, RAIL_BORE, LENGTH, TAKES))));
 
     /** Kinds of part, by the key that names what it is. */
     public static final List<Kind> PARTS = List.of(
@@ -379,15 +456,26 @@ public final class Keys {
                             TEMPERATURE_OF_PART,
                             NAME)));
 
+    /** Keys that hold more than one value and have a reader of their own. */
+    static final List<String> LISTS = List.of(CURVES_MARK.name(), PARTS_MARK.name(), VIA_MARK.name());
+
     /** Keys of the whole file that hold one value. */
     public static final List<Key<?>> TOP =
             List.of(FORM, TITLE, SERVICE, FLUID, TEMPERATURE, THIS_CASE, ALTITUDE, GRAVITY, MOTION, GRADE, TRANSITION);
 
     /** Keys of the whole file that hold more than one value, in the order in which they are written. */
     public static final List<String> SECTIONS =
-            List.of("engine", "catalogue", "points", "devices", "runs", "limits", "cases");
+            List.of("engine", "catalogue", "points", "devices", "runs", "limits", "cases", "sections", "uses");
 
     private Keys() {}
+
+    /** The kind of device of a word. */
+    static Kind device(String word) {
+        return DEVICES.stream()
+                .filter(kind -> kind.word().equals(word))
+                .findFirst()
+                .orElseThrow();
+    }
 
     private static List<Kind> withPorts(List<Kind> devices) {
         return devices.stream()

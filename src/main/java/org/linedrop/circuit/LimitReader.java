@@ -8,9 +8,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.form.LimitText;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
+import org.linedrop.units.Units;
 
 /** Reads limits. */
 final class LimitReader {
@@ -32,7 +37,16 @@ final class LimitReader {
         OF_DEVICES.put("drop", Dimension.PRESSURE_DIFFERENCE);
     }
 
-    private static final String OFF = "off because ";
+    /** States of devices that a limit may ask for, by the word of the kind. */
+    private static final Map<String, List<String>> STATES = new LinkedHashMap<>();
+
+    static {
+        STATES.put("bypass regulator", List.of("in control", "shut", "wide open"));
+        STATES.put("relief valve", List.of("shut", "open"));
+        STATES.put("thermostat", List.of("shut", "opening", "open"));
+    }
+
+    private static final String STATE = "state";
 
     private final Problems problems;
 
@@ -41,10 +55,10 @@ final class LimitReader {
     }
 
     List<Limit> limits(
-            Tree.Branch section, @Nullable Service service, Map<String, Tree.Entry> ids, List<Point> points) {
+            Tree.Branch section, @Nullable Engine engine, Map<String, Tree.Entry> ids, List<Notice> assumptions) {
         List<Limit> limits = new ArrayList<>();
         for (Tree.Entry subject : section.entries()) {
-            Map<String, Dimension> known = quantities(subject.key(), ids, points);
+            String known = kind(subject.key(), ids);
             if (known == null) {
                 List<String> names = new ArrayList<>(ids.keySet());
                 problem(
@@ -69,28 +83,58 @@ final class LimitReader {
                 continue;
             }
             for (Tree.Entry bound : bounds.entries()) {
-                limit(subject.key(), bound, known).ifPresent(limits::add);
+                limit(subject.key(), bound, known, engine, assumptions).ifPresent(limits::add);
             }
         }
         return limits;
     }
 
-    private static @Nullable Map<String, Dimension> quantities(
-            String subject, Map<String, Tree.Entry> ids, List<Point> points) {
-        if (points.stream().anyMatch(point -> point.id().equals(subject))) {
-            return OF_POINTS;
-        }
+    /** The word of the kind of a point or device, null when there is none of that name. */
+    private static @Nullable String kind(String subject, Map<String, Tree.Entry> ids) {
         Tree.Entry owner = ids.get(subject);
-        if (owner == null
-                || !(owner.value() instanceof Tree.Branch branch)
-                || !(branch.get("kind") instanceof Tree.Text kind)) {
-            return null;
-        }
-        boolean point = Keys.POINTS.stream().anyMatch(k -> k.word().equals(kind.text()));
-        return point ? OF_POINTS : OF_DEVICES;
+        return owner != null && owner.value() instanceof Tree.Branch branch ? kind(branch) : null;
     }
 
-    private Optional<Limit> limit(String subject, Tree.Entry bound, Map<String, Dimension> known) {
+    private static @Nullable String kind(Tree.Branch branch) {
+        return branch.get("kind") instanceof Tree.Text kind ? kind.text() : null;
+    }
+
+    /** What may be limited of a kind, with its dimension; a state is no quantity. */
+    private static Map<String, Dimension> quantities(String kind) {
+        if (Keys.POINTS.stream().anyMatch(k -> k.word().equals(kind))) {
+            return OF_POINTS;
+        }
+        Map<String, Dimension> known = new LinkedHashMap<>(OF_DEVICES);
+        if (kind.equals("rail")) {
+            known.putAll(OF_POINTS);
+        }
+        if (STATES.containsKey(kind)) {
+            known.put(STATE, Dimension.RATIO);
+        }
+        return known;
+    }
+
+    /** A bound as Linedrop writes it; the text itself where it is none. */
+    static String canonical(String kind, String quantity, String text) {
+        Dimension dimension = quantities(kind).get(quantity);
+        try {
+            return dimension == null
+                    ? text
+                    : bound(kind, quantity, dimension, text).write();
+        } catch (UnitException wrong) {
+            return text;
+        }
+    }
+
+    private static LimitText bound(String kind, String quantity, Dimension dimension, String text) {
+        return quantity.equals(STATE)
+                ? LimitText.readState(text, STATES.getOrDefault(kind, List.of()))
+                : LimitText.read(text, dimension);
+    }
+
+    private Optional<Limit> limit(
+            String subject, Tree.Entry bound, String kind, @Nullable Engine engine, List<Notice> assumptions) {
+        Map<String, Dimension> known = quantities(kind);
         Dimension dimension = known.get(bound.key());
         if (dimension == null) {
             problem(
@@ -114,11 +158,8 @@ final class LimitReader {
                     "Write for example " + bound.key() + ": at least 375 kPa");
             return Optional.empty();
         }
-        if (text.text().startsWith(OFF)) {
-            return Optional.empty();
-        }
         try {
-            return Optional.of(new Limit(subject, bound.key(), LimitText.read(text.text(), dimension), "this file"));
+            return limit(subject, bound.key(), bound(kind, bound.key(), dimension, text.text()), engine, assumptions);
         } catch (UnitException wrong) {
             problem(
                     text.line(),
@@ -129,6 +170,28 @@ final class LimitReader {
                     wrong.hint());
             return Optional.empty();
         }
+    }
+
+    private static Optional<Limit> limit(
+            String subject, String quantity, LimitText bound, @Nullable Engine engine, List<Notice> assumptions) {
+        if (bound.kind() == LimitText.Kind.OFF) {
+            assumptions.add(Notice.of(
+                    "limit-off",
+                    subject,
+                    quantity + " has no limit here: off because " + bound.words(),
+                    Source.of("circuit file", Status.GIVEN)));
+            return Optional.empty();
+        }
+        if (!(bound.perRevPerS() > 0)) {
+            return Optional.of(new Limit(subject, quantity, bound, "this file"));
+        }
+        Figure speed = engine == null ? null : engine.speedRevPerS();
+        if (speed == null || !(speed.value() > 0)) {
+            throw new UnitException(
+                    "\"" + bound.write() + "\" needs the engine's speed", "Write engine: {speed: 6500 rpm}");
+        }
+        String per = Units.write(bound.perRevPerS(), Units.unit("rpm"));
+        return Optional.of(new Limit(subject, quantity, bound.atSpeed(speed.value()), "this file, per " + per));
     }
 
     private void problem(int line, int column, String path, String key, String message, String hint) {

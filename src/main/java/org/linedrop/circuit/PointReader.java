@@ -1,20 +1,15 @@
 package org.linedrop.circuit;
 
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.linedrop.circuit.form.Forms;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
-import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
 
 /** Reads points. */
 final class PointReader {
-    /** More than any engine on wheels burns: 2000 hp at 0.85 lb/hp/h of E85 is some 980 L/h. */
-    private static final double MOST_BELIEVED_M3_PER_S = 5000 / 3.6e6;
-
+    private static final String VESSEL = "vessel";
     private static final Figure ZERO = Figure.exact(0, Source.of("default", Status.GIVEN));
 
     private PointReader() {}
@@ -40,10 +35,12 @@ final class PointReader {
                 yield new Held(id, position, fields.get(Keys.HELD_PRESSURE), fields.get(Keys.HELD_HEAD));
             }
             case "draw" -> {
-                Demand takes = takes(fields);
-                yield takes == null ? null : new Draw(id, position, takes, gaugeBore(fields));
+                Demand takes = takes(id, fields);
+                yield takes == null
+                        ? null
+                        : new Draw(id, position, takes, fields.get(Keys.DRAW_LAW, ""), fields.get(Keys.GAUGE_BORE));
             }
-            case "joint" -> new Joint(id, position, gaugeBore(fields));
+            case "joint" -> new Joint(id, position, fields.get(Keys.GAUGE_BORE));
             default -> throw new IllegalStateException("no reader for a point of kind " + kind.word());
         };
     }
@@ -66,60 +63,30 @@ final class PointReader {
                 : new Position(outlet.aheadM(), outlet.leftM(), height.value());
     }
 
-    private static @Nullable Double gaugeBore(Fields fields) {
-        String text = fields.get(Keys.GAUGE_BORE);
-        if (text == null) {
-            return null;
-        }
-        if (text.equals("vessel")) {
-            return Double.POSITIVE_INFINITY;
-        }
-        try {
-            return Units.read(text, Dimension.LENGTH).si();
-        } catch (UnitException wrong) {
-            fields.problem(Keys.GAUGE_BORE, "bore " + wrong.message(), wrong.hint());
-            return null;
-        }
+    static Double gaugeBore(String text) {
+        return text.equals(VESSEL)
+                ? Double.POSITIVE_INFINITY
+                : Units.read(text, Dimension.LENGTH).si();
     }
 
-    private static @Nullable Demand takes(Fields fields) {
-        String text = fields.get(Keys.TAKES);
-        if (text == null) {
+    static String gaugeBoreText(Double boreM) {
+        return Double.isInfinite(boreM) ? VESSEL : Units.write(boreM, Units.metric(boreM, Dimension.LENGTH));
+    }
+
+    private static @Nullable Demand takes(String id, Fields fields) {
+        Demand takes = fields.get(Keys.TAKES);
+        if (takes == null) {
             return null;
         }
-        try {
-            if (text.endsWith("of engine")) {
-                double share = Units.read(
-                                text.substring(0, text.length() - "of engine".length())
-                                        .strip(),
-                                Dimension.RATIO)
-                        .si();
-                if (!(share >= 0 && share <= 1)) {
-                    fields.problem(Keys.TAKES, "takes \"" + text + "\" is no share", "Write 0 % to 100 % of engine");
-                    return null;
-                }
-                return new Demand.OfEngine(share);
-            }
-            boolean really = text.endsWith(" really");
-            String plain = really ? text.substring(0, text.length() - " really".length()) : text;
-            if (KeyForms.isMass(plain)) {
-                return new Demand.ByMass(Forms.figure(plain, Dimension.MASS_FLOW));
-            }
-            Figure flow = Forms.figure(plain, Dimension.VOLUME_FLOW, Dimension.MASS_FLOW);
-            if (flow.value() > MOST_BELIEVED_M3_PER_S && !really) {
-                fields.problem(
-                        Keys.TAKES,
-                        String.format(
-                                Locale.ROOT,
-                                "takes %s = %s, more than a 2000 hp engine burns on E85 several times over",
-                                text,
-                                Units.fixed(flow.value(), Units.unit("L/h"), 0) + " L/h"),
-                        "Did you mean L/h? If it is so, write " + text + " really");
-            }
-            return new Demand.ByVolume(flow);
-        } catch (UnitException wrong) {
-            fields.problem(Keys.TAKES, "takes " + wrong.message(), wrong.hint());
-            return null;
+        if (Demands.doubtful(takes, fields.text(Keys.TAKES))) {
+            Demands.question(fields, takes, id);
         }
+        if (takes instanceof Demand.AtPressure && !fields.has(Keys.DRAW_LAW)) {
+            fields.problem(
+                    Keys.TAKES,
+                    "takes \"" + fields.text(Keys.TAKES) + "\": how does it rise with pressure?",
+                    "Add law: bearings, or law: jet");
+        }
+        return takes;
     }
 }

@@ -11,6 +11,7 @@ import org.linedrop.fact.Figure;
  * @param id           its name
  * @param from         where it starts
  * @param to           where it ends; flow in this sense counts positive
+ * @param via          places it passes on the way, in flow order; empty when lift is shared over the whole length
  * @param parts        its parts in flow order; may be empty
  * @param temperatureK its temperature, or null for the circuit's
  */
@@ -18,11 +19,13 @@ public record Run(
         String id,
         Port from,
         Port to,
+        List<Position> via,
         List<Part> parts,
         @Nullable Figure temperatureK) implements Serializable {
 
-    /** Copies the parts. */
+    /** Copies the lists. */
     public Run {
+        via = List.copyOf(via);
         parts = List.copyOf(parts);
     }
 }

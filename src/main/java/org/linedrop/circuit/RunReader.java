@@ -63,11 +63,50 @@ final class RunReader {
                         entry.key(),
                         port(from, Tank.OUTLET),
                         port(to, Tank.RETURN),
+                        via(entry.key(), branch),
                         parts,
                         fields.get(Keys.TEMPERATURE_OF_PART)));
             }
         }
         return runs;
+    }
+
+    private List<Position> via(String run, Tree.Branch branch) {
+        Tree said = branch.get(Keys.VIA_MARK.name());
+        List<Position> places = new ArrayList<>();
+        if (said == null) {
+            return places;
+        }
+        if (!(said instanceof Tree.Items items)) {
+            problems.add(
+                    problems.place(said.line(), said.column(), run),
+                    Keys.VIA_MARK.name(),
+                    "",
+                    "via takes a list of places",
+                    "Write via: [{ahead: 0.5 m, height: 0.9 m}]");
+            return places;
+        }
+        for (int i = 0; i < items.items().size(); i++) {
+            Tree item = items.items().get(i);
+            String path = run + " via " + (i + 1);
+            if (!(item instanceof Tree.Branch keys)) {
+                problems.add(
+                        problems.place(item.line(), item.column(), path),
+                        "",
+                        "",
+                        "a way-point has keys ahead, left and height",
+                        "Write - {ahead: 0.5 m, height: 0.9 m}");
+                continue;
+            }
+            Fields fields = new Fields(keys, path, Keys.WAY_POINT, List.of(), scope, problems);
+            Position place = PointReader.position(fields);
+            if (place != null) {
+                places.add(place);
+            } else if (!fields.has(Keys.HEIGHT)) {
+                fields.problem(Keys.HEIGHT, "a way-point needs its height", "Add height: 0.90 m");
+            }
+        }
+        return places;
     }
 
     private Port port(String text, String tankPort) {

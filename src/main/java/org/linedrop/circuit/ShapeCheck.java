@@ -28,6 +28,7 @@ final class ShapeCheck {
             port(run, "to", run.to());
         }
         devicesUsed(runs);
+        wayPoints(points, devices, runs);
         reference(points, runs);
         if (engineNeeded && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
             Tree at = file.get("engine") == null ? file : file.get("engine");
@@ -57,39 +58,97 @@ final class ShapeCheck {
     private void port(Run run, String key, Port port) {
         Tree.Branch tree = runTree(run);
         Tree at = tree == null ? null : tree.get(key);
-        if (in("devices", port.element())) {
-            problems.add(
-                    place(at, run.id()),
-                    key,
-                    port.text(),
-                    port.element() + " is an in-line device",
-                    "Name it inside one run with \"through: " + port.element() + "\", not in from or to");
+        boolean device = in("devices", port.element());
+        if (!device && !in("points", port.element())) {
+            unknownPort(run, key, port, at);
             return;
         }
-        if (!in("points", port.element())) {
-            List<String> known = new ArrayList<>();
-            if (file.get("points") instanceof Tree.Branch points) {
-                points.entries().forEach(entry -> known.add(entry.key()));
+        String kind = kind(device ? "devices" : "points", port.element());
+        List<String> ports = device ? Ports.ofDevice(kind) : Ports.ofPoint(kind);
+        String message = port.element() + " has no port \"" + port.name() + "\"";
+        String hint = "Write " + port.element() + " alone";
+        if (ports.isEmpty()) {
+            if (!kind.isEmpty()) {
+                message = port.element() + " is an in-line device";
+                hint = "Name it inside one run with \"through: " + port.element() + "\", not in from or to";
+                problems.add(place(at, run.id()), key, port.text(), message, hint);
             }
-            String hint = Words.nearest(port.element(), known)
-                    .map(near -> "Did you mean " + near + "? (line " + line(near) + ")")
-                    .orElse("Points here: " + String.join(", ", known));
-            problems.add(place(at, run.id()), key, port.text(), "no point or device \"" + port.element() + "\"", hint);
             return;
         }
-        boolean tank = file.get("points") instanceof Tree.Branch points
-                && points.get(port.element()) instanceof Tree.Branch point
-                && point.get("kind") instanceof Tree.Text kind
-                && kind.text().equals("tank");
-        List<String> ports = tank ? List.of(Tank.OUTLET, Tank.RETURN) : List.of("");
-        if (!ports.contains(port.name())) {
-            problems.add(
-                    place(at, run.id()),
-                    key,
-                    port.text(),
-                    port.element() + " has no port \"" + port.name() + "\"",
-                    tank ? "A tank has the ports outlet and return" : "Write " + port.element() + " alone");
+        if (ports.contains(port.name())) {
+            return;
         }
+        if (!ports.contains("")) {
+            String list = ports.size() == 2 ? ports.get(0) + " and " + ports.get(1) : String.join(", ", ports);
+            if (port.name().isEmpty()) {
+                String likely = key.equals("to") ? ports.get(0) : ports.get(1);
+                message = port.element() + " has ports " + list;
+                hint = "Write " + port.element() + "." + likely;
+            } else {
+                hint = "Its ports are " + list;
+            }
+        }
+        problems.add(place(at, run.id()), key, port.text(), message, hint);
+    }
+
+    /** Way-points need heights at the ends; a device with a place of its own is one itself. */
+    private void wayPoints(List<Point> points, List<Device> devices, List<Run> runs) {
+        boolean heights = points.stream().anyMatch(point -> point.position() != null);
+        for (Run run : runs) {
+            if (run.via().isEmpty()) {
+                continue;
+            }
+            Tree at = runTree(run);
+            if (!heights) {
+                problems.add(
+                        place(at, run.id()),
+                        Keys.VIA_MARK.name(),
+                        "",
+                        "via has heights, and the points have none",
+                        "Give all points their height, from the same datum");
+            }
+            for (Part part : run.parts()) {
+                for (Device device : devices) {
+                    if (part instanceof Through through
+                            && through.device().equals(device.id())
+                            && device.position() != null) {
+                        problems.add(
+                                place(at, run.id()),
+                                Keys.VIA_MARK.name(),
+                                "",
+                                "both via and " + device.id() + " in this run have places, in no order",
+                                "Leave out the height of " + device.id() + ", or write its place into via");
+                    }
+                }
+            }
+        }
+    }
+
+    private void unknownPort(Run run, String key, Port port, @Nullable Tree at) {
+        List<String> known = new ArrayList<>(names("points"));
+        for (String device : names("devices")) {
+            if (!Ports.ofDevice(kind("devices", device)).isEmpty()) {
+                known.add(device);
+            }
+        }
+        String hint = Words.nearest(port.element(), known)
+                .map(near -> "Did you mean " + near + "? (line " + line(near) + ")")
+                .orElse("Points here: " + String.join(", ", known));
+        problems.add(place(at, run.id()), key, port.text(), "no point or device \"" + port.element() + "\"", hint);
+    }
+
+    private List<String> names(String section) {
+        return file.get(section) instanceof Tree.Branch branch
+                ? branch.entries().stream().map(Tree.Entry::key).toList()
+                : List.of();
+    }
+
+    private String kind(String section, String id) {
+        return file.get(section) instanceof Tree.Branch elements
+                        && elements.get(id) instanceof Tree.Branch element
+                        && element.get("kind") instanceof Tree.Text kind
+                ? kind.text()
+                : "";
     }
 
     private int line(String id) {
@@ -99,6 +158,13 @@ final class ShapeCheck {
 
     private void devicesUsed(List<Run> runs) {
         Map<String, String> used = new LinkedHashMap<>();
+        for (Run run : runs) {
+            for (Port port : List.of(run.from(), run.to())) {
+                if (in("devices", port.element())) {
+                    used.putIfAbsent(port.element(), run.id());
+                }
+            }
+        }
         for (Run run : runs) {
             for (Part part : run.parts()) {
                 if (part instanceof Through through) {
@@ -117,6 +183,18 @@ final class ShapeCheck {
                                 through.device(),
                                 "no device \"" + through.device() + "\"",
                                 hint);
+                    }
+                    if (!Ports.ofDevice(kind("devices", through.device())).isEmpty()) {
+                        List<String> ports = Ports.ofDevice(kind("devices", through.device()));
+                        problems.add(
+                                place(throughTree(tree, through.device()), part.id()),
+                                Keys.THROUGH.name(),
+                                through.device(),
+                                through.device() + " has the ports " + String.join(", ", ports)
+                                        + " and cannot stand inside a run",
+                                "End the run with to: " + through.device() + "." + ports.get(0)
+                                        + " and start the next with from: " + through.device() + "." + ports.get(1));
+                        continue;
                     }
                     String before = used.putIfAbsent(through.device(), part.id());
                     if (before != null) {
@@ -138,7 +216,9 @@ final class ShapeCheck {
                             "",
                             "",
                             entry.key() + " (line " + entry.line() + ") is in no run",
-                            "Put \"through: " + entry.key() + "\" where it sits, or delete it");
+                            Ports.ofDevice(kind("devices", entry.key())).isEmpty()
+                                    ? "Put \"through: " + entry.key() + "\" where it sits, or delete it"
+                                    : "Name its ports in from and to of the runs that meet it, or delete it");
                 }
             }
         }

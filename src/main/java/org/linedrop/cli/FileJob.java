@@ -7,8 +7,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.RatingResult;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
@@ -36,20 +38,45 @@ final class FileJob {
      * @return the exit code
      */
     int run(Function<Circuit, List<String>> usual, Function<FeedCheck, String> report) {
+        return run((circuit, out) -> {
+            FeedCheck check = FeedCheck.of(circuit, cases(circuit, usual));
+            give(out, report.apply(check));
+            return code(check);
+        });
+    }
+
+    /** Writes something of the circuit without solving it. */
+    int write(Function<Circuit, String> text) {
+        return run((circuit, out) -> {
+            give(out, text.apply(circuit));
+            return 0;
+        });
+    }
+
+    /** What is done with a circuit that was read. */
+    private interface Job {
+        int done(Circuit circuit, @Nullable OutFile out) throws IOException, OutFile.Trouble;
+    }
+
+    private void give(@Nullable OutFile out, String text) throws IOException, OutFile.Trouble {
+        if (out == null) {
+            line.getOut().print(text);
+            line.getOut().flush();
+        } else {
+            out.write(text);
+        }
+    }
+
+    private int run(Job job) {
         try {
             Circuit circuit = CircuitFile.read(path());
-            OutFile out = options.out == null ? null : OutFile.of(options.out, options.file);
-            FeedCheck check = FeedCheck.of(circuit, cases(circuit, usual));
-            String text = report.apply(check);
-            if (out == null) {
-                line.getOut().print(text);
-                line.getOut().flush();
-            } else {
-                out.write(text);
-            }
-            return code(check);
+            return job.done(circuit, options.out == null ? null : OutFile.of(options.out, options.file));
         } catch (ProblemsException wrong) {
             return problems(wrong);
+        } catch (NotSolvableException notYet) {
+            line.getErr().println(options.file + " is well formed, but nothing was solved.");
+            notYet.reasons().forEach(reason -> line.getErr().println(reason + "."));
+            return Runner.NOT_SOLVED;
         } catch (OutFile.Trouble trouble) {
             throw FileOptions.bad(line, String.valueOf(trouble.getMessage()));
         } catch (AccessDeniedException e) {

@@ -26,13 +26,20 @@ import picocli.CommandLine.Spec;
             "You describe the lines in a circuit file; linedrop says what arrives at the other end, whether your"
                     + " limits hold, and which part costs most."
         },
-        subcommands = {SolveCommand.class, CheckCommand.class, CompareCommand.class, CatalogueCommand.class},
+        subcommands = {
+            SolveCommand.class,
+            CheckCommand.class,
+            CompareCommand.class,
+            WriteCommand.class,
+            CatalogueCommand.class
+        },
         versionProvider = Runner.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         footerHeading = "%nExamples:%n",
         footer = {
             "  linedrop check feed.yaml             Is this feed undersized? All cases, the worst in full.",
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
+            "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
             "  linedrop check --help                What a command takes.",

@@ -10,6 +10,7 @@ import org.linedrop.circuit.Demand;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Joint;
+import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Port;
@@ -89,8 +90,10 @@ public final class CircuitNetwork {
      * @param circuit a built circuit
      * @param setting bores, fluid band, losses
      * @return the network with its trace
+     * @throws NotSolvableException when the circuit holds something that no law is written for yet
      */
     public static CircuitNetwork of(Circuit circuit, Setting setting) {
+        NotSolvableException.check(circuit);
         return new Assembly(circuit, setting).assemble();
     }
 

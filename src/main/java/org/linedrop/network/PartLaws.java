@@ -10,6 +10,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.OtherDevice;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Route;
@@ -184,8 +185,13 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         Piece piece = device(device);
         double ratedKgPerS = device.ratedFlowM3PerS().value() * stream.densityKgPerM3();
         double exponent = device.exponent().value();
+        double viscosity = stream.dynamicViscosityPaS() / stream.densityKgPerM3();
+        double thicker = device.ratedViscosityM2PerS() == null
+                ? 1
+                : Math.pow(viscosity / device.ratedViscosityM2PerS().value(), 2 - exponent);
         piece.local.add(Prescribed.pressurePower(
-                device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent), exponent));
+                thicker * device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent),
+                exponent));
         return piece;
     }
 
@@ -234,5 +240,10 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
 
     private static String metres(Figure length) {
         return String.format(Locale.ROOT, " %.2f m", length.value());
+    }
+
+    @Override
+    public Piece other(OtherDevice device) {
+        throw new IllegalStateException("a circuit with " + device.what() + " is refused before it comes here");
     }
 }

@@ -43,7 +43,9 @@ final class RunPieces {
         made.parts(bores, streams);
         made.joinBores();
         made.tankEnds(fromTank, toTank);
-        if (from != null && to != null) {
+        if (from != null && to != null && !run.via().isEmpty()) {
+            made.liftVia(from, to);
+        } else if (from != null && to != null) {
             made.lift(from, to);
         }
         return made.pieces;
@@ -126,6 +128,50 @@ final class RunPieces {
         piece.bore(beside.open() ? beside.boreM : Piece.NO_BORE, boreM);
         piece.row = kind;
         return piece;
+    }
+
+    /**
+     * Shares the potential along the way through the way-points: a share of the length of parts is taken for the same
+     * share of the straight distances between the places.
+     */
+    private void liftVia(Position from, Position to) {
+        List<Position> places = new ArrayList<>();
+        places.add(from);
+        places.addAll(run.via());
+        places.add(to);
+        double[] way = new double[places.size()];
+        for (int i = 1; i < way.length; i++) {
+            way[i] = way[i - 1] + places.get(i - 1).distanceM(places.get(i));
+        }
+        double length = pieces.stream().mapToDouble(piece -> piece.lengthM).sum();
+        double done = 0;
+        double before = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            done += length > 0 ? piece.lengthM / length : 1.0 / pieces.size();
+            boolean last = i == pieces.size() - 1;
+            double potential = potential(places, way, last ? 1 : done);
+            piece.liftPa += (potential - before) * piece.stream.densityKgPerM3();
+            before = potential;
+        }
+    }
+
+    /** Potential over the first place at a share of the way. */
+    private double potential(List<Position> places, double[] way, double share) {
+        Surroundings around = circuit.surroundings();
+        int last = way.length - 1;
+        double distance = share * way[last];
+        int leg = 1;
+        while (leg < last && way[leg] < distance) {
+            leg++;
+        }
+        double step = way[leg] - way[leg - 1];
+        double part = share >= 1 || !(step > 0) ? 1 : (distance - way[leg - 1]) / step;
+        int end = share >= 1 ? last : leg;
+        Position start = places.get(0);
+        double low = around.potentialJPerKg(start, places.get(end - 1));
+        double high = around.potentialJPerKg(start, places.get(end));
+        return low + part * (high - low);
     }
 
     /** Shares the potential between places that are known over the length between them. */

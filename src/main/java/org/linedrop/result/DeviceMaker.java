@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Filter;
+import org.linedrop.circuit.OtherDevice;
 import org.linedrop.circuit.Pump;
 import org.linedrop.network.Trace;
 
@@ -75,6 +76,11 @@ final class DeviceMaker implements Device.Visitor<DeviceRow> {
         double clog = device.clog().value();
         String state = clog == 1 ? "clean" : String.format(Locale.ROOT, "%.3g times its clean drop", clog);
         return made(state, List.of(new DeviceRow.Fact("clogRatio", clog)));
+    }
+
+    @Override
+    public DeviceRow other(OtherDevice device) {
+        throw new IllegalStateException("a circuit with " + device.what() + " is refused before it comes here");
     }
 
     private DeviceRow made(String state, List<DeviceRow.Fact> figures) {

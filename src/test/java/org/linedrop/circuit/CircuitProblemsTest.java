@@ -67,7 +67,7 @@ class CircuitProblemsTest {
         assertThat(lines(GOOD + "cases:\n  hot: {line: {length: 900 m}}\n"))
                 .singleElement()
                 .asString()
-                .startsWith("feed.yaml:15  r 1: length \"900 m\" is more than 30 m");
+                .startsWith("feed.yaml:15  case hot, r 1: length \"900 m\" is more than 30 m");
         assertThat(lines(GOOD + "cases:\n  hot: {like: cold}\n"))
                 .singleElement()
                 .asString()

@@ -84,7 +84,7 @@ class ListsOutputTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "catalogue | which list? Write for example linedrop catalogue hoses. Lists: sizes, hoses, nipples",
+                "catalogue | which list? Write for example linedrop catalogue hoses. Lists: sizes, hoses, ends, nipples",
                 "catalogue hose | no command \"hose\". Did you mean hoses?",
                 "catalogue hoses 6 | \"6\" is one argument too many: put a name with spaces in quotes",
                 "catalogue hoses --dsh 6 | no option \"--dsh\". Did you mean --dash?",

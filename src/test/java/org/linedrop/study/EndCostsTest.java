@@ -33,7 +33,7 @@ class EndCostsTest {
         EndCosts oil = EndCosts.of(SIX, new EndCosts.Flow("engine oil 15W-50", "20 C", "2 L/min"));
         EndCosts.Row inFuel = row(EndCosts.of(SIX, FUEL), "90");
         EndCosts.Row inOil = row(oil, "90");
-        assertThat(inOil.equivalentM()).isLessThan(inFuel.equivalentM() / 2);
+        assertThat(inOil.equivalentM()).isLessThan(0.6 * inFuel.equivalentM());
     }
 
     @Test

@@ -193,13 +193,16 @@ public record LimitText(
     public String write() {
         String per = perRevPerS > 0 ? " per " + Wording.metric(perRevPerS, Dimension.ROTATION) : "";
         return switch (kind) {
-            case AT_LEAST -> "at least " + Wording.metric(low, dimension) + per + Said.suffix(status);
-            case AT_MOST -> "at most " + Wording.metric(high, dimension) + per + Said.suffix(status);
-            case BETWEEN ->
-                "between " + Wording.metric(low, dimension) + " and " + Wording.metric(high, dimension)
-                        + Said.suffix(status);
+            case AT_LEAST -> "at least " + bound(low) + per + Said.suffix(status);
+            case AT_MOST -> "at most " + bound(high) + per + Said.suffix(status);
+            case BETWEEN -> "between " + bound(low) + " and " + bound(high) + Said.suffix(status);
             case STATE -> words;
             case OFF -> "off because " + words;
         };
+    }
+
+    /** Ratios are limited in per cent: spare flow of 15 %. */
+    private String bound(double si) {
+        return dimension == Dimension.RATIO ? Units.write(si, Units.unit("%")) : Wording.metric(si, dimension);
     }
 }

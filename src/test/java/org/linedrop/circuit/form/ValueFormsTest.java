@@ -150,7 +150,7 @@ class ValueFormsTest {
                 "limit|at most 10 bar from sheet|at most 1000 kPa from sheet",
                 "limit|between 80 and 92 C|between 80 C and 92 C",
                 "limit|between 300 kPa and 4 bar guessed|between 300 kPa and 400 kPa guessed",
-                "limit|at least 15 %|at least 0.15",
+                "limit|at least 15 %|at least 15 %",
                 "limit|at least 10 kPa per 1000 rpm|at least 10 kPa per 1000 rpm",
                 "limit|at least 10 kPa per 1000 rpm from sheet|at least 10 kPa per 1000 rpm from sheet",
                 "limit|off because the gauge sits elsewhere|off because the gauge sits elsewhere",

@@ -1,0 +1,22 @@
+package org.linedrop.circuit;
+
+import java.util.List;
+
+/** Names of the ports of what has more than one. */
+final class Ports {
+    private Ports() {}
+
+    /** Ports of a kind of device; empty where it stands in one run, with {@code through:}. */
+    static List<String> ofDevice(String kind) {
+        return switch (kind) {
+            case "bypass regulator" -> List.of("inlet", "return");
+            case "thermostat" -> List.of("inlet", "cooler", "direct");
+            default -> List.of();
+        };
+    }
+
+    /** Ports of a kind of point; one without a name where a point is named alone. */
+    static List<String> ofPoint(String kind) {
+        return kind.equals("tank") ? List.of(Tank.OUTLET, Tank.RETURN) : List.of("");
+    }
+}
