@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
             "You describe the lines in a circuit file; linedrop says what arrives at the other end, whether your"
                     + " limits hold, and which part costs most."
         },
-        subcommands = {SolveCommand.class, CheckCommand.class, CompareCommand.class, CatalogueCommand.class},
+        subcommands = {SolveCommand.class, CheckCommand.class, ExplainCommand.class, CompareCommand.class, CatalogueCommand.class},
         versionProvider = Runner.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         footerHeading = "%nExamples:%n",
@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
+            "  linedrop explain --help              How one row of a line came about, step by step.",
             "  linedrop check --help                What a command takes.",
             "",
             "Exit codes: 0 solved and all limits hold, 1 a limit is broken or unsure, 2 bad input, 3 not solved."
