@@ -95,7 +95,7 @@ class ExplainTest {
         Explanation.Spread band = Result.of(circuit).explain("feed 6.3").bands().get(0);
         String text = Files.readString(Path.of("src/examples/fuel-feed-516.yaml"));
         String said = "- {hose: race PTFE -6, length: 0.70 m, ends: straight to 90";
-        String thinner = text.replace(said, said + ", nipple bore: " + band.lowM() * 1000 + " mm");
+        String thinner = text.replace(said, said + ", end bore: " + band.lowM() * 1000 + " mm");
         assertThat(thinner).isNotEqualTo(text);
         double drop = Result.of(CircuitFile.read(thinner, "thinner.yaml"))
                 .explain("feed 6.3")
@@ -111,8 +111,7 @@ class ExplainTest {
         assertThat(swept.alternative()).isNotNull();
         String forged =
                 Files.readString(file).replace("0.70 m, ends: straight to 90}", "0.70 m, ends: straight to 90 forged}");
-        Explanation other =
-                Result.of(CircuitFile.read(forged, "forged.yaml")).explain("feed 6.3");
+        Explanation other = Result.of(CircuitFile.read(forged, "forged.yaml")).explain("feed 6.3");
         assertThat(other.name()).isEqualTo("end 90 forged");
         assertThat(swept.alternative().dropPa()).isCloseTo(other.dropPa(), within(1e-6 * other.dropPa()));
         assertThat(other.alternative()).isNotNull();
