@@ -26,7 +26,13 @@ import picocli.CommandLine.Spec;
             "You describe the lines in a circuit file; linedrop says what arrives at the other end, whether your"
                     + " limits hold, and which part costs most."
         },
-        subcommands = {SolveCommand.class, CheckCommand.class, ExplainCommand.class, CompareCommand.class, CatalogueCommand.class},
+        subcommands = {
+            SolveCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            CompareCommand.class,
+            CatalogueCommand.class
+        },
         versionProvider = Runner.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         footerHeading = "%nExamples:%n",
