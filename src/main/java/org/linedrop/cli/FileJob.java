@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.RatingResult;
@@ -38,10 +39,34 @@ final class FileJob {
      * @return the exit code
      */
     int run(Function<Circuit, List<String>> usual, Function<FeedCheck, String> report) {
+        return answer(
+                (circuit, cases) -> {
+                    FeedCheck check = FeedCheck.of(circuit, cases);
+                    return new Answer(report.apply(check), code(check));
+                },
+                usual);
+    }
+
+    /**
+     * What a command says.
+     *
+     * @param text what to write
+     * @param code the exit code
+     */
+    record Answer(String text, int code) {}
+
+    /**
+     * Reads the file, asks, writes the answer.
+     *
+     * @param question from the circuit and the names of the cases asked for
+     * @param usual    the cases when none is asked for
+     * @return the exit code
+     */
+    int answer(BiFunction<Circuit, List<String>, Answer> question, Function<Circuit, List<String>> usual) {
         return run((circuit, out) -> {
-            FeedCheck check = FeedCheck.of(circuit, cases(circuit, usual));
-            give(out, report.apply(check));
-            return code(check);
+            Answer answer = question.apply(circuit, cases(circuit, usual));
+            give(out, answer.text());
+            return answer.code();
         });
     }
 

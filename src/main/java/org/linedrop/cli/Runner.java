@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             SolveCommand.class,
             CheckCommand.class,
+            ExplainCommand.class,
             CompareCommand.class,
             WriteCommand.class,
             CatalogueCommand.class
@@ -42,6 +43,7 @@ import picocli.CommandLine.Spec;
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
+            "  linedrop explain --help              How one row of a line came about, step by step.",
             "  linedrop check --help                What a command takes.",
             "",
             "Exit codes: 0 solved and all limits hold, 1 a limit is broken or unsure, 2 bad input, 3 not solved."

@@ -47,8 +47,14 @@ public final class SweptBend {
     /** Widest bend, R/D: above it take the arc as a {@link CurvedBore}. */
     public static final double WIDEST = 50;
 
-    private static final double LOWEST_RE = Math.log(2e4);
-    private static final double HIGHEST_RE = Math.log(4e5);
+    /** Reynolds number below which the excess is held: the data end there. */
+    public static final double LOWEST_REYNOLDS = 2e4;
+
+    /** Reynolds number above which the excess is held: the data end there. */
+    public static final double HIGHEST_REYNOLDS = 4e5;
+
+    private static final double LOWEST_RE = Math.log(LOWEST_REYNOLDS);
+    private static final double HIGHEST_RE = Math.log(HIGHEST_REYNOLDS);
     private static final double CORNER = 0.1;
     private static final double JOIN_FROM = 80;
     private static final double JOIN_TO = 100;

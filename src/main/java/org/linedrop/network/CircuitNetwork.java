@@ -199,8 +199,8 @@ public final class CircuitNetwork {
             for (Piece piece : pieces) {
                 Trace.Row row = (setting.lossless() && piece.device.isEmpty() ? withoutLoss(piece) : piece).freeze();
                 rows.add(row);
-                terms.addAll(row.friction());
-                terms.addAll(row.local());
+                row.friction().forEach(term -> terms.add(term.law()));
+                row.local().forEach(term -> terms.add(term.law()));
                 lift += row.liftPa();
             }
             if (terms.isEmpty()) {
@@ -212,8 +212,10 @@ public final class CircuitNetwork {
         }
 
         private static Piece withoutLoss(Piece piece) {
-            piece.friction.replaceAll(law -> new Scaled(law, LOSSLESS_SHARE));
-            piece.local.replaceAll(law -> new Scaled(law, LOSSLESS_SHARE));
+            piece.friction.replaceAll(term -> term.times(LOSSLESS_SHARE));
+            piece.local.replaceAll(term -> term.times(LOSSLESS_SHARE));
+            piece.joined.replaceAll(term -> term.times(LOSSLESS_SHARE));
+            piece.story = piece.story.bare();
             return piece;
         }
 

@@ -47,8 +47,8 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
                 .bore(part.size().boreM(), bore);
         length.lengthM = part.lengthM().value();
         double roughness = part.size().roughnessM().value();
-        length.friction.add(laws.friction(bore, length.lengthM - bent(part.bends(), length.lengthM), roughness));
-        bends(part.bends(), length, bore, roughness);
+        length.friction.addAll(hoseFriction(part, bore, roughness));
+        length.story = Tales.hose(part, at -> hoseFriction(part, at, roughness));
         if (part.fromEnd() != null) {
             pieces.add(end(part.fromEnd(), part, bore, false));
         }
@@ -63,11 +63,17 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         return bends == null ? 0 : Math.min(lengthM, bends.count() * bends.angleRad() * bends.radiusM());
     }
 
-    private void bends(@Nullable Route bends, Piece length, double boreM, double roughnessM) {
+    private List<Term> hoseFriction(Hose part, double boreM, double roughnessM) {
+        double length = part.lengthM().value();
+        Route bends = part.bends();
+        double bent = bent(bends, length);
+        List<Term> terms = new ArrayList<>();
+        terms.add(laws.friction("hose", boreM, length - bent, roughnessM));
         if (bends != null) {
             double radius = Math.max(bends.radiusM(), boreM); // a centre line tighter than its bore is no bend
-            length.friction.add(laws.curved(boreM, bent(bends, length.lengthM), radius, roughnessM));
+            terms.add(laws.curved("hose", boreM, bent, radius, roughnessM));
         }
+        return terms;
     }
 
     private Piece end(EndSize end, Hose hose, double hoseBoreM, boolean hoseFirst) {
@@ -78,7 +84,14 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         piece.fitting = true;
         piece.inBoreM = hoseFirst ? hoseBoreM : through;
         piece.outBoreM = hoseFirst ? through : hoseBoreM;
-        piece.local.addAll(laws.end(end, hoseBoreM, nipple, through, hoseFirst));
+        piece.local.addAll(laws.end(end, end.kind(), hoseBoreM, nipple, through, hoseFirst));
+        boolean barb = end.throughBoreM().equals(end.nippleBoreM());
+        piece.story = Tales.end(
+                end,
+                hose,
+                hoseFirst,
+                at -> laws.end(end, end.kind(), hoseBoreM, at, barb ? at : through, hoseFirst),
+                other -> laws.end(end, other, hoseBoreM, nipple, through, hoseFirst));
         return piece;
     }
 
@@ -90,7 +103,9 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
                 .bore(part.size().boreM(), bore);
         length.lengthM = part.lengthM().value();
         double roughness = part.size().roughnessM().value();
-        length.friction.add(laws.friction(bore, length.lengthM, roughness));
+        length.friction.add(laws.friction("tube", bore, length.lengthM, roughness));
+        length.story = Tales.tube(
+                part, at -> List.of(laws.friction("tube", at, part.lengthM().value(), roughness)));
         List<Piece> pieces = new ArrayList<>(List.of(length));
         Route bends = part.bends();
         if (bends != null) {
@@ -98,6 +113,7 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
             Piece bent = new Piece("bends", name, part.id(), size, stream)
                     .bore(part.size().boreM(), bore);
             bent.local.addAll(laws.tubeBends(bends, bore));
+            bent.story = Tales.bends(part, bends, at -> laws.tubeBends(bends, at));
             pieces.add(bent);
         }
         return pieces;
@@ -118,7 +134,9 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         piece.fitting = true;
         piece.inBoreM = from;
         piece.outBoreM = to;
-        piece.local.addAll(laws.adapter(part.size(), from, to));
+        boolean forged = part.size().forged();
+        piece.local.addAll(laws.adapter(part.size(), forged, from, to));
+        piece.story = Tales.adapter(part, () -> laws.adapter(part.size(), !forged, from, to));
         return List.of(piece);
     }
 
@@ -133,21 +151,34 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         }
         piece.lengthM = length;
         double density = stream.densityKgPerM3();
+        piece.story = Tales.stated(part);
         switch (part.law()) {
-            case CONSTANT_F -> piece.friction.add(Prescribed.constantFriction(coefficient, length, bore, 0, density));
+            case CONSTANT_F ->
+                piece.friction.add(Tales.law(part, Prescribed.constantFriction(coefficient, length, bore, 0, density)));
             case LAMINAR ->
-                piece.friction.add(Prescribed.laminar(stream.dynamicViscosityPaS(), length, bore, 0, density));
-            case K -> piece.local.add(Prescribed.loss(coefficient, bore, density));
+                piece.friction.add(
+                        Tales.law(part, Prescribed.laminar(stream.dynamicViscosityPaS(), length, bore, 0, density)));
+            case K -> piece.local.add(Tales.law(part, Prescribed.loss(coefficient, bore, density)));
             case POWER ->
-                piece.local.add(Prescribed.headPower(
-                        coefficient,
-                        part.exponent() == null ? 2 : part.exponent().value(),
-                        density,
-                        gravityMPerS2));
+                piece.local.add(Tales.law(
+                        part,
+                        Prescribed.headPower(
+                                coefficient,
+                                part.exponent() == null ? 2 : part.exponent().value(),
+                                density,
+                                gravityMPerS2)));
             case PUMP_POLYNOMIAL ->
-                piece.local.add(PrescribedPump.polynomial(
-                        part.rise().stream().mapToDouble(Double::doubleValue).toArray(), density, gravityMPerS2));
-            case PUMP_POWER -> piece.local.add(PrescribedPump.constantPower(coefficient, density, LEAST_FLOW_M3_PER_S));
+                piece.local.add(Tales.law(
+                        part,
+                        PrescribedPump.polynomial(
+                                part.rise().stream()
+                                        .mapToDouble(Double::doubleValue)
+                                        .toArray(),
+                                density,
+                                gravityMPerS2)));
+            case PUMP_POWER ->
+                piece.local.add(
+                        Tales.law(part, PrescribedPump.constantPower(coefficient, density, LEAST_FLOW_M3_PER_S)));
         }
         return List.of(piece);
     }
@@ -175,8 +206,8 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
             flow[i] = flows.get(rows - 1 - i);
             head[i] = rises.get(rows - 1 - i) / stream.densityKgPerM3();
         }
-        piece.local.add(
-                PrescribedPump.table(flow, head, PrescribedPump.Between.MONOTONE_CUBIC, stream.densityKgPerM3(), 1));
+        Law law = PrescribedPump.table(flow, head, PrescribedPump.Between.MONOTONE_CUBIC, stream.densityKgPerM3(), 1);
+        piece.local.add(Tales.pump(device, law, stream.densityKgPerM3()));
         return piece;
     }
 
@@ -185,13 +216,12 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         Piece piece = device(device);
         double ratedKgPerS = device.ratedFlowM3PerS().value() * stream.densityKgPerM3();
         double exponent = device.exponent().value();
-        double viscosity = stream.dynamicViscosityPaS() / stream.densityKgPerM3();
-        double thicker = device.ratedViscosityM2PerS() == null
-                ? 1
-                : Math.pow(viscosity / device.ratedViscosityM2PerS().value(), 2 - exponent);
-        piece.local.add(Prescribed.pressurePower(
+        double thicker = Tales.thicker(device, stream);
+        Law law = Prescribed.pressurePower(
                 thicker * device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent),
-                exponent));
+                exponent);
+        piece.local.add(Tales.filter(device, law, stream));
+        piece.story = Tales.filter(device);
         return piece;
     }
 

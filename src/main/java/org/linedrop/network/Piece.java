@@ -23,8 +23,12 @@ final class Piece {
     boolean fitting;
     String row = "";
     String device = "";
-    final List<Law> friction = new ArrayList<>();
-    final List<Law> local = new ArrayList<>();
+    final List<Term> friction = new ArrayList<>();
+    final List<Term> local = new ArrayList<>();
+    /** Changes of bore to its neighbours. */
+    final List<Term> joined = new ArrayList<>();
+
+    Story story = Story.NONE;
     double liftPa;
 
     Piece(String kind, String name, String part, String size, Stream stream) {
@@ -59,8 +63,10 @@ final class Piece {
     }
 
     Trace.Row freeze() {
+        List<Term> others = new ArrayList<>(local);
+        others.addAll(joined);
         return new Trace.Row(
-                row, name, kind, part, device, size, boreM, usedBoreM, inBoreM, outBoreM, stream, friction, local,
-                lengthM, liftPa);
+                row, name, kind, part, device, size, boreM, usedBoreM, inBoreM, outBoreM, stream, friction, others,
+                lengthM, liftPa, joined, story);
     }
 }

@@ -2,10 +2,15 @@ package org.linedrop.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.AdapterSize;
 import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Route;
+import org.linedrop.fact.Explanation;
+import org.linedrop.fact.Figure;
+import org.linedrop.fact.Formula;
 import org.linedrop.hydraulics.AreaChange;
+import org.linedrop.hydraulics.Band;
 import org.linedrop.hydraulics.BoreFriction;
 import org.linedrop.hydraulics.CurvedBore;
 import org.linedrop.hydraulics.FittingLoss;
@@ -28,112 +33,133 @@ final class PlumbingLaws {
         this.stream = stream;
     }
 
-    private Law term(FlowTerm.Drop drop) {
-        return new FlowTerm(stream.densityKgPerM3(), drop);
+    /** An account at the state of this fluid. */
+    private interface Told {
+        Explanation.Group by(Accounts accounts);
     }
 
-    Law friction(double boreM, double lengthM, double roughnessM) {
+    private Term term(FlowTerm.Drop drop, Told told) {
+        return new Term(
+                new FlowTerm(stream.densityKgPerM3(), drop), massFlow -> told.by(new Accounts(stream, massFlow)));
+    }
+
+    Term friction(String name, double boreM, double lengthM, double roughnessM) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) -> BoreFriction.pressureDrop(
-                flow, boreM, lengthM, roughnessM, stream.transition(), density, viscosity, out));
+        return term(
+                (flow, out) -> BoreFriction.pressureDrop(
+                        flow, boreM, lengthM, roughnessM, stream.transition(), density, viscosity, out),
+                told -> told.group(name, "", boreM, List.of(told.friction("friction", boreM, lengthM, roughnessM))));
     }
 
     /** A length of bore that lies on a bend. */
-    Law curved(double boreM, double lengthM, double radiusM, double roughnessM) {
+    Term curved(String name, double boreM, double lengthM, double radiusM, double roughnessM) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) -> CurvedBore.pressureDrop(
-                flow, boreM, lengthM, radiusM, roughnessM, stream.transition(), density, viscosity, out));
+        return term(
+                (flow, out) -> CurvedBore.pressureDrop(
+                        flow, boreM, lengthM, radiusM, roughnessM, stream.transition(), density, viscosity, out),
+                told -> told.group(
+                        name,
+                        "the part that lies on bends",
+                        boreM,
+                        List.of(told.curved(boreM, lengthM, radiusM, roughnessM))));
     }
 
-    Law local(double boreM, double turbulentK, double k1) {
+    private FlowTerm.Drop local(double boreM, double turbulentK, double k1) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) -> LocalLoss.pressureDrop(flow, boreM, turbulentK, k1, density, viscosity, out));
+        return (flow, out) -> LocalLoss.pressureDrop(flow, boreM, turbulentK, k1, density, viscosity, out);
     }
 
     /** A change from one bore to another; infinite on one side is a vessel. */
-    Law areaChange(double fromBoreM, double toBoreM) {
+    Term areaChange(String name, double fromBoreM, double toBoreM) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) -> AreaChange.pressureDrop(flow, fromBoreM, toBoreM, density, viscosity, out));
+        return term(
+                (flow, out) -> AreaChange.pressureDrop(flow, fromBoreM, toBoreM, density, viscosity, out),
+                told -> told.areaChange(name, fromBoreM, toBoreM));
     }
 
     /** From a tank into a bore, or out of it where the flow turns round. */
-    Law tankEntry(double boreM) {
-        return tankEnd(boreM, PipeEnd.SHARP_K, PipeEnd.EXIT_K);
+    Term tankEntry(double boreM) {
+        return tankEnd(boreM, PipeEnd.SHARP_K, PipeEnd.EXIT_K, true);
     }
 
     /** From a bore into a tank, or the other way where the flow turns round. */
-    Law tankExit(double boreM) {
-        return tankEnd(boreM, PipeEnd.EXIT_K, PipeEnd.SHARP_K);
+    Term tankExit(double boreM) {
+        return tankEnd(boreM, PipeEnd.EXIT_K, PipeEnd.SHARP_K, false);
     }
 
-    private Law tankEnd(double boreM, double forwardK, double backwardK) {
+    private Term tankEnd(double boreM, double forwardK, double backwardK, boolean fromTank) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) ->
-                LocalLoss.directed(flow, boreM, forwardK, backwardK, PipeEnd.k1(), density, viscosity, out));
+        return term(
+                (flow, out) ->
+                        LocalLoss.directed(flow, boreM, forwardK, backwardK, PipeEnd.k1(), density, viscosity, out),
+                told -> told.tankEnd(fromTank, boreM));
     }
 
     /** A swept bend of given angle and centre-line radius over bore. */
-    Law swept(double boreM, double angleRad, double radiusOverBore) {
+    Term swept(String name, double boreM, double angleRad, double radiusOverBore, String remark) {
         SweptBend bend =
                 SweptBend.of(angleRad, Math.min(SweptBend.WIDEST, Math.max(SweptBend.TIGHTEST, radiusOverBore)));
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term((flow, out) ->
-                bend.pressureDrop(flow, boreM, FITTING_ROUGHNESS_M, stream.transition(), density, viscosity, out));
+        return term(
+                (flow, out) -> bend.pressureDrop(
+                        flow, boreM, FITTING_ROUGHNESS_M, stream.transition(), density, viscosity, out),
+                told -> told.swept(name, bend, angleRad, remark, boreM, FITTING_ROUGHNESS_M, true));
     }
 
     /** Two bores that meet at a sharp corner. */
-    Law mitre(double boreM, double angleRad) {
-        return local(boreM, MitreElbow.turbulentK(angleRad), MitreElbow.k1(angleRad));
+    Term mitre(String name, double boreM, double angleRad) {
+        return term(
+                local(boreM, MitreElbow.turbulentK(angleRad), MitreElbow.k1(angleRad)),
+                told -> told.mitre(name, boreM, angleRad));
     }
 
-    private Law nipple(double firstBoreM, double boreM, double lengthM, double secondBoreM) {
+    private Term nipple(double firstBoreM, double boreM, double lengthM, double secondBoreM) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
         // a measured nipple wider than its hose or fitting is no nipple there: no change of area on that side
         double first = Math.max(firstBoreM, boreM);
         double second = Math.max(secondBoreM, boreM);
-        return term((flow, out) -> Nipple.pressureDrop(
-                flow,
-                first,
-                boreM,
-                lengthM,
-                second,
-                FITTING_ROUGHNESS_M,
-                stream.transition(),
-                density,
-                viscosity,
-                out));
+        return term(
+                (flow, out) -> Nipple.pressureDrop(
+                        flow,
+                        first,
+                        boreM,
+                        lengthM,
+                        second,
+                        FITTING_ROUGHNESS_M,
+                        stream.transition(),
+                        density,
+                        viscosity,
+                        out),
+                told -> told.nipple(first, boreM, lengthM, second, FITTING_ROUGHNESS_M));
     }
 
     /**
      * The terms of a hose end.
      *
+     * @param kind      the kind of end, which may be another than its own
      * @param hoseFirst whether the flow of the run comes from the hose
      */
-    List<Law> end(EndSize end, double hoseBoreM, double nippleBoreM, double throughBoreM, boolean hoseFirst) {
-        List<Law> terms = new ArrayList<>();
+    List<Term> end(
+            EndSize end, String kind, double hoseBoreM, double nippleBoreM, double throughBoreM, boolean hoseFirst) {
+        List<Term> terms = new ArrayList<>();
         double length = end.nippleLengthM().value();
         terms.add(
                 hoseFirst
                         ? nipple(hoseBoreM, nippleBoreM, length, throughBoreM)
                         : nipple(throughBoreM, nippleBoreM, length, hoseBoreM));
-        switch (end.kind()) {
-            case "swept" ->
-                terms.add(swept(
-                        throughBoreM,
-                        end.angleRad(),
-                        end.bendRatio() == null ? SWEPT_RATIO : end.bendRatio().value()));
-            case "forged" -> terms.add(mitre(throughBoreM, end.angleRad()));
-            case "banjo" -> terms.add(local(throughBoreM, stated(end, FittingLoss.BANJO), FittingLoss.BANJO.k1()));
+        switch (kind) {
+            case "swept" -> terms.add(sweptEnd(end, throughBoreM));
+            case "forged" -> terms.add(mitre("elbow", throughBoreM, end.angleRad()));
+            case "banjo" -> terms.add(known("banjo", throughBoreM, end.lossCoefficient(), FittingLoss.BANJO));
             case "quick-connect" ->
-                terms.add(
-                        local(throughBoreM, stated(end, FittingLoss.QUICK_COUPLING), FittingLoss.QUICK_COUPLING.k1()));
+                terms.add(known("coupling", throughBoreM, end.lossCoefficient(), FittingLoss.QUICK_COUPLING));
             default -> {
                 // straight, male, barb: the nipple is all there is
             }
@@ -141,37 +167,60 @@ final class PlumbingLaws {
         return terms;
     }
 
-    private static double stated(EndSize end, FittingLoss usual) {
-        return end.lossCoefficient() == null
-                ? usual.turbulentK()
-                : end.lossCoefficient().value();
+    private Term sweptEnd(EndSize end, double throughBoreM) {
+        Figure ratio = end.bendRatio();
+        return swept(
+                "elbow",
+                throughBoreM,
+                end.angleRad(),
+                ratio == null ? SWEPT_RATIO : ratio.value(),
+                bentTube(ratio == null ? SWEPT_RATIO : ratio.value(), ratio == null));
+    }
+
+    private static String bentTube(double ratio, boolean assumed) {
+        return "bent tube, R/D " + Math.round(ratio * 100) / 100.0 + (assumed ? " (assumed)" : "");
+    }
+
+    /** A part that is known by a coefficient, stated or usual. */
+    private Term known(String name, double boreM, @Nullable Figure stated, FittingLoss usual) {
+        double k = stated == null ? usual.turbulentK() : stated.value();
+        String equation = "K = " + k + ", + " + Math.round(usual.k1()) + "/Re";
+        Formula formula =
+                Accounts.stated("K of a " + name, equation, stated == null ? usual.source() : stated.source());
+        Band band = stated == null
+                ? Band.ratios(usual.bandLow() / k, usual.bandHigh() / k, usual.source())
+                : Band.ratios(stated.low() / k, stated.high() / k, stated.source());
+        return term(local(boreM, k, usual.k1()), told -> told.coefficient(name, boreM, k, usual.k1(), band, formula));
     }
 
     /** The terms of an adapter: its change of bore, its joint, its corner. */
-    List<Law> adapter(AdapterSize size, double fromBoreM, double toBoreM) {
-        List<Law> terms = new ArrayList<>();
+    List<Term> adapter(AdapterSize size, boolean forged, double fromBoreM, double toBoreM) {
+        List<Term> terms = new ArrayList<>();
         double small = Math.min(fromBoreM, toBoreM);
-        terms.add(local(small, FittingLoss.UNION.turbulentK(), FittingLoss.UNION.k1()));
+        terms.add(known("union", small, null, FittingLoss.UNION));
         if (fromBoreM != toBoreM) {
-            terms.add(areaChange(fromBoreM, toBoreM));
+            terms.add(areaChange("from its one bore to its other", fromBoreM, toBoreM));
         }
         if (size.angleRad() > 0) {
-            terms.add(size.forged() ? mitre(small, size.angleRad()) : swept(small, size.angleRad(), SWEPT_RATIO));
+            terms.add(
+                    forged
+                            ? mitre("elbow", small, size.angleRad())
+                            : swept("elbow", small, size.angleRad(), SWEPT_RATIO, bentTube(SWEPT_RATIO, true)));
         }
         return terms;
     }
 
     /** The bends of a tube beyond the straight friction of their length. */
-    List<Law> tubeBends(Route bends, double boreM) {
+    List<Term> tubeBends(Route bends, double boreM) {
         double ratio = bends.radiusM() / boreM;
         double angle = Math.min(bends.angleRad(), Math.PI);
-        List<Law> terms = new ArrayList<>();
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
         SweptBend bend = SweptBend.of(angle, Math.min(SweptBend.WIDEST, Math.max(SweptBend.TIGHTEST, ratio)));
-        FlowTerm.Drop turning = (flow, out) -> bend.turningDrop(flow, boreM, density, viscosity, out);
-        Law one = term(turning);
-        terms.add(new Scaled(one, bends.count() * bends.angleRad() / angle));
-        return terms;
+        String remark = bentTube(ratio, false) + "; friction of the arc is counted with the length of the tube";
+        Term one = term(
+                (flow, out) -> bend.turningDrop(flow, boreM, density, viscosity, out),
+                told -> told.swept("bends", bend, angle, remark, boreM, 0, false));
+        return List.of(one.times(bends.count() * bends.angleRad() / angle));
     }
 }

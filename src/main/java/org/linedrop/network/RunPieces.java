@@ -9,6 +9,7 @@ import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Position;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Surroundings;
+import org.linedrop.fact.Explanation;
 
 /** The rows of one run: its parts one after the other, changes of bore between them, tank ends, and lift. */
 final class RunPieces {
@@ -77,7 +78,11 @@ final class RunPieces {
                 boolean behindPays = !before.fitting() && behind.fitting();
                 Piece payer = behindPays ? behind : before;
                 if (!before.stated() && !behind.stated()) {
-                    payer.local.add(new PlumbingLaws(payer.stream).areaChange(before.outBoreM, behind.inBoreM));
+                    payer.joined.add(new PlumbingLaws(payer.stream)
+                            .areaChange(
+                                    payer == before ? "to the next bore" : "from the bore before",
+                                    before.outBoreM,
+                                    behind.inBoreM));
                 }
                 if (behindPays) {
                     behind.inBoreM = before.outBoreM;
@@ -127,6 +132,7 @@ final class RunPieces {
         Piece piece = new Piece(kind, name, kind, beside.size, beside.stream);
         piece.bore(beside.open() ? beside.boreM : Piece.NO_BORE, boreM);
         piece.row = kind;
+        piece.story = Story.of(List.of(new Explanation.Given("bore", piece.boreM, "m")), "bore", null);
         return piece;
     }
 

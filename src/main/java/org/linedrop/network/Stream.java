@@ -7,16 +7,26 @@ import org.linedrop.hydraulics.Transition;
 /**
  * The fluid of one part at its own temperature.
  *
+ * @param temperatureK        temperature
  * @param densityKgPerM3      density
  * @param dynamicViscosityPaS viscosity
  * @param vapourPressurePa    absolute vapour pressure, NaN where unknown
  * @param transition          rule between laminar and turbulent
  */
 public record Stream(
-        double densityKgPerM3, double dynamicViscosityPaS, double vapourPressurePa, Transition transition) {
+        double temperatureK,
+        double densityKgPerM3,
+        double dynamicViscosityPaS,
+        double vapourPressurePa,
+        Transition transition) {
 
     static Stream of(FluidState state, Transition transition) {
-        return new Stream(state.densityKgPerM3(), state.dynamicViscosityPaS(), state.vapourPressurePa(), transition);
+        return new Stream(
+                state.temperatureK(),
+                state.densityKgPerM3(),
+                state.dynamicViscosityPaS(),
+                state.vapourPressurePa(),
+                transition);
     }
 
     /**

@@ -41,6 +41,8 @@ public final class Trace {
      * @param local     its other terms
      * @param lengthM   length of bore in it, 0 where it is none
      * @param liftPa    its lift
+     * @param joined    those of its other terms that are changes of bore to its neighbours
+     * @param story     what it can tell of itself beyond its terms
      */
     public record Row(
             String row,
@@ -54,14 +56,17 @@ public final class Trace {
             double inBoreM,
             double outBoreM,
             Stream stream,
-            List<Law> friction,
-            List<Law> local,
+            List<Term> friction,
+            List<Term> local,
             double lengthM,
-            double liftPa) {
+            double liftPa,
+            List<Term> joined,
+            Story story) {
         /** Copies the terms. */
         public Row {
             friction = List.copyOf(friction);
             local = List.copyOf(local);
+            joined = List.copyOf(joined);
         }
 
         /**
@@ -93,12 +98,10 @@ public final class Trace {
             return sum(local, massFlowKgPerS);
         }
 
-        private static double sum(List<Law> laws, double massFlowKgPerS) {
-            double[] dropAndSlope = new double[2];
+        private static double sum(List<Term> terms, double massFlowKgPerS) {
             double drop = 0;
-            for (Law law : laws) {
-                law.evaluate(massFlowKgPerS, dropAndSlope);
-                drop += dropAndSlope[0];
+            for (Term term : terms) {
+                drop += term.dropPa(massFlowKgPerS);
             }
             return drop;
         }

@@ -157,7 +157,7 @@ final class Columns {
     }
 
     /** To four digits: nobody knows a Reynolds number better. */
-    private static String reynolds(double reynolds) {
+    static String reynolds(double reynolds) {
         if (!Double.isFinite(reynolds)) {
             return "-";
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.fact.Explanation;
 import org.linedrop.fact.Notice;
 import org.linedrop.network.CircuitNetwork;
 import org.linedrop.network.Trace;
@@ -201,6 +202,18 @@ public final class Result {
      */
     public List<Notice> assumptions() {
         return circuit().assumptions();
+    }
+
+    /**
+     * How one row came about, step by step, at the solved flow.
+     *
+     * @param row run and row as {@link PartRow#run()} and {@link PartRow#row()} name them, for example {@code feed 6.3}
+     * @return its arithmetic; the drops of its steps add up to {@link PartRow#dropPa()}
+     * @throws IllegalArgumentException when there is no such row, naming those there are
+     * @throws IllegalStateException    when the solve did not converge
+     */
+    public Explanation explain(String row) {
+        return Explainer.explain(orThrow(), row);
     }
 
     /**

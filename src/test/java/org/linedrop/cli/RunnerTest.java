@@ -70,13 +70,30 @@ class RunnerTest {
                 "solve FILE --all --case x | --all and --case do not go together",
                 "check FILE --out src | --out src is a directory",
                 "check FILE --out FILE | is the circuit file itself",
-                "check FILE --out no-such/a.txt | there is no directory"
+                "check FILE --out no-such/a.txt | there is no directory",
+                "explain FILE --row x --case hot_idle | Did you mean hot idle? Cases: full load, low volts, hot idle",
+                "explain FILE --row x --format csv | explain writes text or json",
+                "explain FILE --row feed_6.3 | Did you mean \"feed 6.3\"? Rows: supply entry, supply 1, supply 2.1"
             })
     void argumentsInPlainWords(String arguments, String message) {
         Run run = run(arguments.replace("FILE", FEED).split(" ", -1));
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains(message).hasLineCount(1);
         assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void explainTakesARowApart() {
+        Run run = run("explain", FEED, "--row", "feed 6.3", "--case", "hot idle", "--units", "us");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("feed 6.3   end 90 swept").contains("case hot idle", "psi", "laminar");
+        assertThat(run("explain", FEED, "--row", "feed 6.3", "--format", "json").out())
+                .startsWith("{")
+                .contains("\"row\": \"feed 6.3\"");
+        Run not = run("explain", OWN + "too-much.yaml", "--row", "feed 1", "--case", "too much");
+        assertThat(not.code()).isEqualTo(3);
+        assertThat(not.out()).isEmpty();
+        assertThat(not.err()).startsWith("NOT SOLVED: case too much");
     }
 
     @Test
@@ -96,7 +113,7 @@ class RunnerTest {
     void helpAndVersionNeedNoFile() {
         assertThat(run("--help").code()).isZero();
         assertThat(run("--help").out()).contains("check", "solve", "Exit codes");
-        for (String command : new String[] {"check", "solve"}) {
+        for (String command : new String[] {"check", "solve", "explain"}) {
             Run help = run(command, "--help");
             assertThat(help.code()).isZero();
             assertThat(help.out()).contains("Examples:", "--case", "--units", "--format", "--out");
