@@ -34,7 +34,13 @@ final class CaseMerge {
                 String hint = Words.nearest(like.text(), names(cases))
                         .map(near -> "Did you mean " + near + "?")
                         .orElse("Cases here: " + String.join(", ", names(cases)));
-                problem(like, caseName, LIKE, like.text(), "no case \"" + like.text() + "\" to start from", hint);
+                problem(
+                        like,
+                        "case " + caseName,
+                        LIKE,
+                        like.text(),
+                        "no case \"" + like.text() + "\" to start from",
+                        hint);
                 return null;
             }
             made = in(file, like.text(), cases, depth + 1);
@@ -44,7 +50,7 @@ final class CaseMerge {
         }
         for (Tree.Entry entry : changes.entries()) {
             if (!entry.key().equals(LIKE)) {
-                made = apply(made, entry, caseName);
+                made = apply(made, entry, "case " + caseName);
             }
         }
         return made.with(Keys.THIS_CASE.name(), Tree.text(caseName));

@@ -46,6 +46,7 @@ final class CircuitReader {
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
         List<Limit> limits =
                 new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
+        UsualLimits.add(fields.get(Keys.SERVICE), engine, file.get("limits"), points, devices, limits, assumptions);
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)
                         || devices.stream().anyMatch(CircuitReader::takesOfEngine);

@@ -47,14 +47,21 @@ final class Fields {
                     && entry.value() instanceof Tree.Text empty
                     && empty.text().isEmpty()
                     && before.value() instanceof Tree.Text whole
-                    && whole.text().matches("[+-]?\\d+")) {
+                    && whole.text().matches("([+-]|.* )?\\d+")) {
                 String written = whole.text() + "," + entry.key();
+                boolean thousands =
+                        entry.key().matches("\\d{3}(\\D.*)?") && !whole.text().matches("(.*\\D)?0");
                 problems.add(
                         place(before.line(), before.column()),
                         before.key(),
                         written,
-                        before.key() + " \"" + written + "\": a comma is not a decimal point here",
-                        "Write " + written.replace(',', '.'));
+                        before.key() + " \"" + written + "\": a comma is not "
+                                + (thousands ? "read in a number" : "a decimal point here"),
+                        "Write "
+                                + (thousands
+                                        ? whole.text() + entry.key() + ", or " + written.replace(',', '.')
+                                                + " if it is a decimal point"
+                                        : written.replace(',', '.')));
                 rest = rest.without(entry.key()).with(before.key(), SPOILT);
             }
         }

@@ -211,7 +211,7 @@ final class KeyForms {
             if (!(figure.value() <= most) && !really) {
                 throw new Key.FormException(
                         String.format(Locale.ROOT, "\"%s\" is more than %s", text, Units.write(most, shown)),
-                        doubt + ". If it is so, write " + text + REALLY);
+                        doubt + (doubt.endsWith("?") ? " " : ". ") + "If it is so, write " + text + REALLY);
             }
             return figure;
         }

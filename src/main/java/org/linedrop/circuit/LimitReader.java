@@ -46,7 +46,8 @@ final class LimitReader {
         STATES.put("thermostat", List.of("shut", "opening", "open"));
     }
 
-    private static final String STATE = "state";
+    /** Name of the limit on a device's state. */
+    static final String STATE = "state";
 
     private final Problems problems;
 
@@ -159,7 +160,13 @@ final class LimitReader {
             return Optional.empty();
         }
         try {
-            return limit(subject, bound.key(), bound(kind, bound.key(), dimension, text.text()), engine, assumptions);
+            return limit(
+                    subject,
+                    bound.key(),
+                    text.text(),
+                    bound(kind, bound.key(), dimension, text.text()),
+                    engine,
+                    assumptions);
         } catch (UnitException wrong) {
             problem(
                     text.line(),
@@ -173,7 +180,12 @@ final class LimitReader {
     }
 
     private static Optional<Limit> limit(
-            String subject, String quantity, LimitText bound, @Nullable Engine engine, List<Notice> assumptions) {
+            String subject,
+            String quantity,
+            String text,
+            LimitText bound,
+            @Nullable Engine engine,
+            List<Notice> assumptions) {
         if (bound.kind() == LimitText.Kind.OFF) {
             assumptions.add(Notice.of(
                     "limit-off",
@@ -187,11 +199,13 @@ final class LimitReader {
         }
         Figure speed = engine == null ? null : engine.speedRevPerS();
         if (speed == null || !(speed.value() > 0)) {
-            throw new UnitException(
-                    "\"" + bound.write() + "\" needs the engine's speed", "Write engine: {speed: 6500 rpm}");
+            throw new UnitException("\"" + text + "\" needs the engine's speed", "Write engine: {speed: 6500 rpm}");
         }
-        String per = Units.write(bound.perRevPerS(), Units.unit("rpm"));
-        return Optional.of(new Limit(subject, quantity, bound.atSpeed(speed.value()), "this file, per " + per));
+        return Optional.of(new Limit(
+                subject,
+                quantity,
+                bound.atSpeed(speed.value()),
+                "this file, per " + Units.write(bound.perRevPerS(), Units.unit("rpm"))));
     }
 
     private void problem(int line, int column, String path, String key, String message, String hint) {

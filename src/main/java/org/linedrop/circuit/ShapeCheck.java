@@ -30,7 +30,8 @@ final class ShapeCheck {
         devicesUsed(runs);
         wayPoints(points, devices, runs);
         reference(points, runs);
-        if (engineNeeded && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
+        boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
+        if (engineNeeded && !halfSaid && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
             Tree at = file.get("engine") == null ? file : file.get("engine");
             problems.add(
                     place(at, "engine"),
@@ -158,12 +159,10 @@ final class ShapeCheck {
 
     private void devicesUsed(List<Run> runs) {
         Map<String, String> used = new LinkedHashMap<>();
+        List<String> ends = new ArrayList<>();
         for (Run run : runs) {
-            for (Port port : List.of(run.from(), run.to())) {
-                if (in("devices", port.element())) {
-                    used.putIfAbsent(port.element(), run.id());
-                }
-            }
+            ends.add(run.from().element());
+            ends.add(run.to().element());
         }
         for (Run run : runs) {
             for (Part part : run.parts()) {
@@ -210,7 +209,7 @@ final class ShapeCheck {
         }
         if (file.get("devices") instanceof Tree.Branch devices) {
             for (Tree.Entry entry : devices.entries()) {
-                if (!used.containsKey(entry.key())) {
+                if (!used.containsKey(entry.key()) && !ends.contains(entry.key())) {
                     problems.add(
                             problems.place(entry.line(), entry.column(), entry.key()),
                             "",

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.linedrop.circuit.form.LimitText;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.Verdict;
+import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.units.Display;
 
@@ -118,10 +119,20 @@ final class CaseTables {
         List<String> lines = new ArrayList<>(table.lines());
         lines.add("margin: at usual bores; least, or in brackets: over the smallest and largest bores sold. Negative is"
                 + " broken.");
+        Advice.feedLoss(cases).ifPresent(advice -> lines.addAll(Plain.wrap(advice(advice), Plain.WIDTH, 2)));
         for (String reason : reasons) {
             lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
         }
         return lines;
+    }
+
+    /** A rule of thumb is printed apart from the limits: it breaks nothing. */
+    private String advice(Advice advice) {
+        String source =
+                advice.source().title() + ", " + advice.source().status().word();
+        return "advice: " + advice.words() + " at most " + Scale.DROP.brief(advice.mostPa(), display) + " (" + source
+                + "): " + Scale.DROP.brief(advice.valuePa(), display) + " at " + advice.caseName() + ", "
+                + (advice.kept() ? "fine" : "over; a rule of thumb, no limit");
     }
 
     private List<String> cells(Placed placed) {

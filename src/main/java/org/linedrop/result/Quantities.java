@@ -72,6 +72,7 @@ final class Quantities {
                         .orElse(Value.unknown("nothing spills here: the pump gives just what is drawn;"
                                 + " see the largest draw that holds"));
             }
+            case "state" -> Value.unknown("the state of a " + device.kind() + " is not solved for yet");
             case "flow" -> new Value(device.flowM3PerS(), "");
             case "inlet vacuum" -> new Value(-device.inletPressurePa(), "");
             case "inlet pressure" -> new Value(device.inletPressurePa(), "");

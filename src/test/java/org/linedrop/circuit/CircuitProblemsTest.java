@@ -58,8 +58,8 @@ class CircuitProblemsTest {
     @Test
     void aCaseThatNamesNothingIsAnError() {
         assertThat(lines(GOOD + "cases:\n  hot: {lien: {length: 2 m}}\n"))
-                .containsExactly(
-                        "feed.yaml:15  hot: no point, device, run or part \"lien\" to change." + " Did you mean line?");
+                .containsExactly("feed.yaml:15  case hot: no point, device, run or part \"lien\" to change."
+                        + " Did you mean line?");
     }
 
     @Test

@@ -86,6 +86,6 @@ class AgreementTest {
                 assertThat(si(record, "margin", unit)).isEqualTo(limit.get("margin"));
             }
         }
-        assertThat(at).isEqualTo(6);
+        assertThat(at).isEqualTo(9);
     }
 }
