@@ -10,7 +10,7 @@ import org.linedrop.fact.Status;
  * A rule of thumb held against a checked circuit. It never breaks anything and changes no exit code: the limits say
  * what must hold.
  *
- * @param words    what the rule is about, for example {@code feed loss}
+ * @param words    what the rule is about, for example {@code feed loss with height}
  * @param caseName the case in which it comes worst
  * @param valuePa  what is reached there
  * @param mostPa   what the rule of thumb allows
@@ -46,7 +46,7 @@ public record Advice(String words, String caseName, double valuePa, double mostP
             double loss = each.culprit().allLossPa();
             if (worst == null || loss > worst.valuePa()) {
                 double most = service == Service.INJECTED_FUEL ? INJECTED_PA : CARBURETTOR_PA;
-                worst = new Advice("feed loss", each.caseName(), loss, most, THUMB);
+                worst = new Advice("feed loss with height", each.caseName(), loss, most, THUMB);
             }
         }
         return Optional.ofNullable(worst);

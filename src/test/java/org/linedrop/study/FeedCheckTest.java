@@ -49,7 +49,7 @@ class FeedCheckTest {
         FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-38.yaml"));
         assertThat(check.cases())
                 .extracting(CaseCheck::verdict)
-                .containsOnly(CaseVerdict.ADEQUATE, CaseVerdict.OVERSIZED);
+                .containsOnly(CaseVerdict.ADEQUATE); // one size smaller breaks the usual limit at the pump's inlet
         assertThat(check.cases()).allSatisfy(c -> assertThat(c.result().holds()).isTrue());
         assertThat(check.cases().get(0).verdict()).isEqualTo(CaseVerdict.ADEQUATE);
     }
