@@ -216,7 +216,10 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         Piece piece = device(device);
         double ratedKgPerS = device.ratedFlowM3PerS().value() * stream.densityKgPerM3();
         double exponent = device.exponent().value();
-        double thicker = Tales.thicker(device, stream);
+        double viscosity = stream.dynamicViscosityPaS() / stream.densityKgPerM3();
+        double thicker = device.ratedViscosityM2PerS() == null
+                ? 1
+                : Math.pow(viscosity / device.ratedViscosityM2PerS().value(), 2 - exponent);
         Law law = Prescribed.pressurePower(
                 thicker * device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent),
                 exponent);

@@ -102,58 +102,42 @@ final class Tales {
     }
 
     static Story filter(Filter device) {
-        return Story.of(
-                List.of(
-                        new Given("rated drop", device.ratedDropPa(), "Pa"),
-                        new Given("rated flow", device.ratedFlowM3PerS(), "m3/s"),
-                        new Given("exponent", device.exponent(), ""),
-                        new Given("clogging", device.clog(), "")),
-                "bore",
-                null);
-    }
-
-    /** How many times a filter's rated drop the viscosity makes it. */
-    static double thicker(Filter device, Stream stream) {
-        double viscosity = stream.dynamicViscosityPaS() / stream.densityKgPerM3();
-        return device.ratedViscosityM2PerS() == null
-                ? 1
-                : Math.pow(
-                        viscosity / device.ratedViscosityM2PerS().value(),
-                        2 - device.exponent().value());
+        List<Given> given = new ArrayList<>();
+        given.add(new Given("rated drop", device.ratedDropPa(), "Pa"));
+        given.add(new Given("rated flow", device.ratedFlowM3PerS(), "m3/s"));
+        if (device.ratedViscosityM2PerS() != null) {
+            given.add(new Given("rated with", device.ratedViscosityM2PerS(), "m2/s"));
+        }
+        given.add(new Given("exponent", device.exponent(), ""));
+        given.add(new Given("clogging", device.clog(), ""));
+        return Story.of(given, "bore", null);
     }
 
     static Term filter(Filter device, Law law, Stream stream) {
         Figure rated = device.ratedViscosityM2PerS();
         Formula formula = new Formula(
                 "filter power law",
-                "dp = c dp_r (Q/Q_r)^n (nu/nu_r)^(2 - n), c 1 when clean; without nu_r as if rated with this fluid",
+                rated == null
+                        ? "dp = c dp_r (Q/Q_r)^n, c 1 when clean"
+                        : "dp = c dp_r (Q/Q_r)^n (nu/nu_r)^(2 - n), c 1 when clean",
                 device.exponent().source(),
                 "between laminar (n 1) and turbulent (n 2) media");
-        return new Term(
-                law,
-                massFlow -> Accounts.whole(
-                        "filter",
-                        law,
-                        massFlow,
-                        "power law",
-                        rated == null ? "{c} x {dp} x ({Q}/{Qr})^{n}" : "{c} x {dp} x ({Q}/{Qr})^{n} x {thick}",
-                        List.of(
-                                new Quantity(
-                                        "thick",
-                                        "(viscosity / rated viscosity)^(2 - exponent)",
-                                        thicker(device, stream),
-                                        ""),
-                                new Quantity("c", "clogging", device.clog().value(), ""),
-                                new Quantity(
-                                        "dp", "rated drop", device.ratedDropPa().value(), "Pa"),
-                                new Quantity("Q", "flow", Math.abs(massFlow) / stream.densityKgPerM3(), "m3/s"),
-                                new Quantity(
-                                        "Qr",
-                                        "rated flow",
-                                        device.ratedFlowM3PerS().value(),
-                                        "m3/s"),
-                                new Quantity("n", "exponent", device.exponent().value(), "")),
-                        formula));
+        double density = stream.densityKgPerM3();
+        List<Quantity> fixed = new ArrayList<>(List.of(
+                new Quantity("c", "clogging", device.clog().value(), ""),
+                new Quantity("dp", "rated drop", device.ratedDropPa().value(), "Pa"),
+                new Quantity("Qr", "rated flow", device.ratedFlowM3PerS().value(), "m3/s"),
+                new Quantity("n", "exponent", device.exponent().value(), "")));
+        if (rated != null) {
+            fixed.add(new Quantity("nu", "viscosity", stream.dynamicViscosityPaS() / density, "m2/s"));
+            fixed.add(new Quantity("nur", "viscosity it was rated with", rated.value(), "m2/s"));
+        }
+        String equation = "{c} x {dp} x ({Q}/{Qr})^{n}" + (rated == null ? "" : " x ({nu}/{nur})^(2 - {n})");
+        return new Term(law, massFlow -> {
+            List<Quantity> inputs = new ArrayList<>(fixed);
+            inputs.add(new Quantity("Q", "flow", Math.abs(massFlow) / density, "m3/s"));
+            return Accounts.whole("filter", law, massFlow, "power law", equation, inputs, formula);
+        });
     }
 
     static Term pump(Pump device, Law law, double densityKgPerM3) {

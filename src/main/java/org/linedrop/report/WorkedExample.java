@@ -263,6 +263,7 @@ final class WorkedExample {
             case "m" -> length(si);
             case "Pa" -> Scale.DROP.number(si, display);
             case "m3/s" -> Scale.FLOW.number(si, display);
+            case "m2/s" -> display.number(si, Dimension.KINEMATIC_VISCOSITY);
             default -> plain(si, 4);
         };
     }
@@ -275,6 +276,7 @@ final class WorkedExample {
                         : length(si) + " " + Scale.BORE.unit(display).symbol();
             case "Pa" -> Scale.DROP.text(si, display);
             case "m3/s" -> Scale.FLOW.text(si, display);
+            case "m2/s" -> display.text(si, Dimension.KINEMATIC_VISCOSITY);
             default -> plain(si, 4);
         };
     }

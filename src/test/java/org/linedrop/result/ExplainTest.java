@@ -119,6 +119,31 @@ class ExplainTest {
     }
 
     @Test
+    void filterRatedWithAnotherViscosityAddsUpToo() throws IOException {
+        String text = Files.readString(Path.of("src/examples/fuel-feed-516.yaml"));
+        String rated = text.replace("6 kPa at 300 L/h", "6 kPa at 300 L/h with 2 cSt");
+        assertThat(rated).isNotEqualTo(text);
+        Result result = Result.of(CircuitFile.read(rated, "rated.yaml"));
+        stepsAddUp(result);
+        Explanation filter = result.explain("supply 3");
+        Explanation.Step step = filter.groups().get(0).steps().get(0);
+        assertThat(step.equation()).isEqualTo("{c} x {dp} x ({Q}/{Qr})^{n} x ({nu}/{nur})^(2 - {n})");
+        double byEquation = input(step, "c")
+                * input(step, "dp")
+                * Math.pow(input(step, "Q") / input(step, "Qr"), input(step, "n"))
+                * Math.pow(input(step, "nu") / input(step, "nur"), 2 - input(step, "n"));
+        assertThat(byEquation).isCloseTo(step.dropPa(), within(1e-9 * step.dropPa()));
+    }
+
+    private static double input(Explanation.Step step, String symbol) {
+        return step.inputs().stream()
+                .filter(input -> input.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    @Test
     void equivalentLengthLosesAsMuch() throws IOException {
         Result result = Result.of(CircuitFile.read(Path.of("src/examples/fuel-feed-516.yaml")));
         Explanation end = result.explain("feed 6.3");
