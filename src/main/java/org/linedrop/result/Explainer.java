@@ -108,7 +108,7 @@ final class Explainer {
     private List<Group> groups(List<Term> friction, List<Term> local) {
         List<Group> groups = new ArrayList<>();
         if (row.leg() != null) {
-            groups.add(result.junctions().group(row.leg(), row.name()));
+            groups.add(result.junctions().group(row.leg(), row.kind()));
         }
         friction.forEach(term -> groups.add(term.account().at(massFlow)));
         local.forEach(term -> groups.add(term.account().at(massFlow)));
