@@ -237,6 +237,17 @@ public final class Catalogue implements Serializable {
     }
 
     /**
+     * The connections and through bore of a valve with male flares.
+     *
+     * @param size {@code -8}
+     * @return its row
+     * @throws CatalogueException when the size has no known through bore
+     */
+    public AdapterSize valve(String size) {
+        return FittingLookup.doubleMale(this, "valve", size, 0);
+    }
+
+    /**
      * A cap.
      *
      * @param size dash size

@@ -209,6 +209,7 @@ final class CircuitReader {
             heights |= fields.has(Keys.HEIGHT);
             Point point = PointReader.point(entry.key(), kind, fields, problems);
             if (point != null) {
+                joints.point(point);
                 points.add(point);
             }
         }

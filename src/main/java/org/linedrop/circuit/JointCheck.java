@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.Connection;
@@ -19,18 +20,19 @@ import org.linedrop.fact.Notice;
 final class JointCheck {
     private final Catalogue catalogue;
     private final Map<String, DevicePorts> ports = new LinkedHashMap<>();
+    private final Map<String, Junction> junctions = new LinkedHashMap<>();
     private final List<Joint> joints = new ArrayList<>();
 
     private String run = "";
     private int number;
-    private @Nullable Part before;
+    private @Nullable Supplier<Connection> before;
 
     JointCheck(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
     /** Two neighbours. */
-    private record Joint(String path, Tree second, Part a, Part b) {}
+    private record Joint(String path, Tree second, Supplier<Connection> a, Supplier<Connection> b) {}
 
     /** Two neighbours that do not go together. */
     private record Fault(String path, Tree second, MatingResult found) {}
@@ -45,26 +47,51 @@ final class JointCheck {
         }
     }
 
-    /** Begins a run. */
-    void start(String id) {
+    /** What is known of a point's ports; points come before runs. */
+    void point(Point point) {
+        if (point instanceof Junction junction) {
+            junctions.put(junction.id(), junction);
+        }
+    }
+
+    /** Begins a run at a port. */
+    void start(String id, @Nullable Port from) {
         run = id;
+        before = connection(from);
+        number = 0;
+    }
+
+    /** Ends a run at a port. */
+    void end(Tree said, @Nullable Port to) {
+        Supplier<Connection> last = connection(to);
+        if (before != null && last != null && number > 0) {
+            joints.add(new Joint(run + " " + number, said, before, last));
+        }
         before = null;
+    }
+
+    private @Nullable Supplier<Connection> connection(@Nullable Port port) {
+        Junction junction = port == null ? null : junctions.get(port.element());
+        if (port == null || junction == null) {
+            return null;
+        }
+        return () -> junction.connection(port.name());
     }
 
     /** Takes the next part of the run; null where it could not be read. */
     void next(int itsNumber, Tree item, @Nullable Part part) {
         if (before != null && part != null) {
-            joints.add(new Joint(run + " " + number + "/" + itsNumber, item, before, part));
+            String path = run + " " + (number == 0 ? "" : number + "/") + itsNumber;
+            joints.add(new Joint(path, item, before, () -> sides(part).from()));
         }
-        before = part;
+        before = part == null ? null : () -> sides(part).to();
         number = itsNumber;
     }
 
     private List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
         for (Joint joint : joints) {
-            MatingResult found =
-                    Mating.between(sides(joint.a()).to(), sides(joint.b()).from());
+            MatingResult found = Mating.between(joint.a().get(), joint.b().get());
             if (!found.text().isEmpty()) {
                 faults.add(new Fault(joint.path(), joint.second(), found));
             }
@@ -117,6 +144,17 @@ final class JointCheck {
                 DevicePorts known = ports.get(through.device());
                 Connection unknown = Connection.notStated(through.device());
                 return known == null ? new Sides(unknown, unknown) : new Sides(known.inlet(), known.outlet());
+            }
+
+            @Override
+            public Sides restriction(Restriction restriction) {
+                Connection unknown = Connection.notStated(restriction.id());
+                return new Sides(unknown, unknown);
+            }
+
+            @Override
+            public Sides valve(Valve valve) {
+                return new Sides(valve.size().from(), valve.size().to());
             }
 
             @Override

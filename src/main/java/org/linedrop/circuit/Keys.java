@@ -6,6 +6,7 @@ import static org.linedrop.circuit.KeyForms.number;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.catalogue.JunctionSize;
 import org.linedrop.circuit.form.AdapterChoice;
 import org.linedrop.circuit.form.Bends;
 import org.linedrop.circuit.form.Ends;
@@ -132,6 +133,20 @@ public final class Keys {
             "head",
             number(Dimension.LENGTH, "m", NONE, 1000, "A head is in metres of the fluid"),
             "the same in metres of the fluid, for textbook problems");
+
+    static final Key<JunctionSize> TEE_SIZE = required(
+            "size",
+            KeyForms.of("-6", String::strip, (text, scope) -> scope.catalogue().tee(text)),
+            "its size; -8 to -6 with a smaller branch",
+            "Write for example size: -6, or size: -8 to -6 with a smaller branch");
+    static final Key<JunctionSize> Y_SIZE = required(
+            "size",
+            KeyForms.of(
+                    "-8 to -6",
+                    String::strip,
+                    (text, scope) -> scope.catalogue().yBlock(text)),
+            "size of its common port, then of its legs",
+            "Write for example size: -8 to -6");
 
     // devices
     static final Key<String> CURVES_MARK = optional(
@@ -296,6 +311,29 @@ public final class Keys {
             KeyForms.form("-6", SizeChoice::read, SizeChoice::write),
             "its size",
             "Write for example: union: -6");
+    static final Key<Figure> RESTRICTOR = required(
+            "restrictor",
+            number(Dimension.LENGTH, "mm", 1e-4, 0.05, "Is that mm?"),
+            "diameter of its hole",
+            "Write for example restrictor: 1.0 mm");
+    static final Key<Figure> RESTRICTOR_LENGTH = required(
+            "length",
+            number(Dimension.LENGTH, "mm", 0, 0.5, "Is that mm?"),
+            "length of its hole, 0 mm for a thin edge",
+            "Write for example length: 2 mm");
+    static final Key<SizeChoice> VALVE = required(
+            "valve",
+            KeyForms.of("ball -8", text -> SizeChoice.read(text).write(), (text, scope) -> SizeChoice.read(text)),
+            "its build and size, open; the size alone where kv or cv says what it loses",
+            "Write for example valve: ball -8");
+    static final Key<Figure> KV = optional(
+            "kv",
+            number(Dimension.RATIO, "x", 1e-3, 1000, "kv is m3/h of water at 1 bar"),
+            "its flow of water in m3/h at 1 bar, in place of what its build loses");
+    static final Key<Figure> CV = optional(
+            "cv",
+            number(Dimension.RATIO, "x", 1e-3, 1000, "cv is US gallons of water a minute at 1 psi"),
+            "its flow of water in US gallons a minute at 1 psi, in place of kv");
     static final Key<DevicePorts> PORTS = optional(
             "ports",
             KeyForms.of("ORB -8", String::strip, (text, scope) -> DevicePorts.read(text, scope.catalogue())),
@@ -413,6 +451,8 @@ public final class Keys {
             new Kind("tank", "a vessel with a free surface", with(PLACE, DEPTH, RETURN_HEIGHT, CAP)),
             new Kind("draw", "something that takes fluid", with(PLACE, TAKES, DRAW_LAW, GAUGE_BORE)),
             new Kind("joint", "where runs meet", with(PLACE, GAUGE_BORE)),
+            new Kind(Junction.TEE, "a tee: port run for two runs, port branch for one", with(PLACE, TEE_SIZE)),
+            new Kind(Junction.Y_BLOCK, "a Y block: port common for one run, port leg for two", with(PLACE, Y_SIZE)),
             new Kind("held", "a point whose pressure something else keeps", with(PLACE, HELD_PRESSURE, HELD_HEAD)));
 
     /** Kinds of device, by the word of {@code kind:}. */
@@ -440,6 +480,8 @@ public final class Keys {
             new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),
             new Kind("union", "a union between two swivel nuts", List.of(UNION, TEMPERATURE_OF_PART, NAME)),
             new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)),
+            new Kind("restrictor", "a drilled hole", List.of(RESTRICTOR, RESTRICTOR_LENGTH, TEMPERATURE_OF_PART, NAME)),
+            new Kind("valve", "an open valve", List.of(VALVE, KV, CV, TEMPERATURE_OF_PART, NAME)),
             new Kind(
                     "law",
                     "a law stated outright",

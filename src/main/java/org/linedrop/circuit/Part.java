@@ -8,7 +8,7 @@ import org.linedrop.fact.Figure;
  * One line of a run: one thing you make up or buy. A visitor, not a switch, so that a forgotten kind is a compile
  * error on Java 17.
  */
-public sealed interface Part extends Serializable permits Hose, Tube, Adapter, Through, StatedLaw {
+public sealed interface Part extends Serializable permits Hose, Tube, Adapter, Through, StatedLaw, Restriction, Valve {
 
     /**
      * Its name: what {@code name:} gave it, or run and line number.
@@ -78,5 +78,21 @@ public sealed interface Part extends Serializable permits Hose, Tube, Adapter, T
          * @return what is made of it
          */
         R statedLaw(StatedLaw part);
+
+        /**
+         * A drilled restrictor.
+         *
+         * @param part the part
+         * @return what is made of it
+         */
+        R restriction(Restriction part);
+
+        /**
+         * An open valve.
+         *
+         * @param part the part
+         * @return what is made of it
+         */
+        R valve(Valve part);
     }
 }

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /** A place where lines meet or where something is known. */
-public sealed interface Point extends Serializable permits Tank, Held, Draw, Joint {
+public sealed interface Point extends Serializable permits Tank, Held, Draw, Joint, Junction {
 
     /**
      * Its name in the circuit.

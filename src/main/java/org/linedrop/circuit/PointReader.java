@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.JunctionSize;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
@@ -40,9 +41,15 @@ final class PointReader {
                         ? null
                         : new Draw(id, position, takes, fields.get(Keys.DRAW_LAW, ""), fields.get(Keys.GAUGE_BORE));
             }
+            case Junction.TEE -> junction(id, position, fields.get(Keys.TEE_SIZE));
+            case Junction.Y_BLOCK -> junction(id, position, fields.get(Keys.Y_SIZE));
             case "joint" -> new Joint(id, position, fields.get(Keys.GAUGE_BORE));
             default -> throw new IllegalStateException("no reader for a point of kind " + kind.word());
         };
+    }
+
+    private static @Nullable Point junction(String id, @Nullable Position position, @Nullable JunctionSize size) {
+        return size == null ? null : new Junction(id, position, size);
     }
 
     /** The place of an element; null when it has no height. */

@@ -17,6 +17,11 @@ final class Ports {
 
     /** Ports of a kind of point; one without a name where a point is named alone. */
     static List<String> ofPoint(String kind) {
-        return kind.equals("tank") ? List.of(Tank.OUTLET, Tank.RETURN) : List.of("");
+        return switch (kind) {
+            case "tank" -> List.of(Tank.OUTLET, Tank.RETURN);
+            case Junction.TEE -> List.of(Junction.RUN, Junction.BRANCH);
+            case Junction.Y_BLOCK -> List.of(Junction.COMMON, Junction.LEG);
+            default -> List.of("");
+        };
     }
 }

@@ -19,6 +19,7 @@ import org.linedrop.fact.Figure;
 import org.linedrop.fact.Notice;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
+import org.linedrop.fact.Words;
 import org.linedrop.units.Quantity;
 
 /** Reads runs and their parts. */
@@ -57,12 +58,16 @@ final class RunReader {
             Fields fields = new Fields(branch, entry.key(), Keys.RUN, List.of(), scope, problems);
             String from = fields.get(Keys.FROM);
             String to = fields.get(Keys.TO);
+            Port start = from == null ? null : port(from, Tank.OUTLET);
+            Port end = to == null ? null : port(to, Tank.RETURN);
+            joints.start(entry.key(), start);
             List<Part> parts = parts(entry.key(), branch);
-            if (from != null && to != null) {
+            joints.end(branch, end);
+            if (start != null && end != null) {
                 runs.add(new Run(
                         entry.key(),
-                        port(from, Tank.OUTLET),
-                        port(to, Tank.RETURN),
+                        start,
+                        end,
                         via(entry.key(), branch),
                         parts,
                         fields.get(Keys.TEMPERATURE_OF_PART)));
@@ -137,7 +142,6 @@ final class RunReader {
                     "Write each part on a line of its own, with - before it");
             return parts;
         }
-        joints.start(run);
         for (int i = 0; i < items.items().size(); i++) {
             Tree item = items.items().get(i);
             String number = run + " " + (i + 1);
@@ -176,6 +180,8 @@ final class RunReader {
                         case "bulkhead" -> bulkhead(id, fields);
                         case "union" -> union(id, fields);
                         case "through" -> through(number, fields);
+                        case "restrictor" -> restriction(id, fields);
+                        case "valve" -> valve(id, fields);
                         case "law" -> statedLaw(id, fields);
                         default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
                     };
@@ -290,6 +296,47 @@ final class RunReader {
         return choice == null
                 ? null
                 : new Adapter(id, scope.catalogue().union(choice.write()), fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private static @Nullable Part restriction(String id, Fields fields) {
+        Figure hole = fields.get(Keys.RESTRICTOR);
+        Figure length = fields.get(Keys.RESTRICTOR_LENGTH);
+        return hole == null || length == null
+                ? null
+                : new Restriction(id, hole, length, fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private @Nullable Part valve(String id, Fields fields) {
+        SizeChoice choice = fields.get(Keys.VALVE);
+        if (choice == null) {
+            return null;
+        }
+        String build = choice.family();
+        if (!build.isEmpty() && !Valve.BUILDS.contains(build)) {
+            String hint = Words.nearest(build, Valve.BUILDS)
+                    .map(near -> "Did you mean " + near + "?")
+                    .orElse("Write one of " + String.join(", ", Valve.BUILDS) + ", or the size alone with its kv");
+            fields.problem(Keys.VALVE, "no build of valve is called \"" + build + "\"", hint);
+            return null;
+        }
+        Figure kv = fields.get(Keys.KV);
+        Figure cv = fields.get(Keys.CV);
+        if (kv != null && cv != null) {
+            fields.problem(Keys.CV, "the valve has both kv and cv", "Give one of the two");
+        }
+        if (build.isEmpty() && !fields.has(Keys.KV) && !fields.has(Keys.CV)) {
+            fields.problem(
+                    Keys.VALVE,
+                    "valve \"" + choice.write() + "\" does not say what it loses",
+                    "Write its build, for example ball " + choice.size() + ", or add its kv or cv from the sheet");
+            return null;
+        }
+        return new Valve(
+                id,
+                build,
+                scope.catalogue().valve(choice.size()),
+                kv == null && cv != null ? cv.times(Valve.KV_PER_CV) : kv,
+                fields.get(Keys.TEMPERATURE_OF_PART));
     }
 
     private static @Nullable Part statedLaw(String id, Fields fields) {

@@ -27,6 +27,11 @@ final class ShapeCheck {
             port(run, "from", run.from());
             port(run, "to", run.to());
         }
+        for (Point point : points) {
+            if (point instanceof Junction junction) {
+                junctionPorts(junction, runs);
+            }
+        }
         devicesUsed(runs);
         wayPoints(points, devices, runs);
         reference(points, runs);
@@ -86,7 +91,10 @@ final class ShapeCheck {
                 message = port.element() + " has ports " + list;
                 hint = "Write " + port.element() + "." + likely;
             } else {
-                hint = "Its ports are " + list;
+                hint = Words.nearest(port.name(), ports)
+                                .map(near -> "Did you mean " + port.element() + "." + near + "? ")
+                                .orElse("")
+                        + "Its ports are " + list;
             }
         }
         problems.add(place(at, run.id()), key, port.text(), message, hint);
@@ -150,6 +158,45 @@ final class ShapeCheck {
                         && element.get("kind") instanceof Tree.Text kind
                 ? kind.text()
                 : "";
+    }
+
+    /** Each port of a tee or Y block is used as often as it has holes. */
+    private void junctionPorts(Junction junction, List<Run> runs) {
+        List<String> ports = Junction.ports(junction.size().kind());
+        for (int i = 0; i < ports.size(); i++) {
+            String text = junction.id() + "." + ports.get(i);
+            int holes = 2 - i;
+            List<String> users = new ArrayList<>();
+            for (Run run : runs) {
+                for (Port port : List.of(run.from(), run.to())) {
+                    if (port.text().equals(text)) {
+                        users.add(run.id());
+                    }
+                }
+            }
+            if (users.size() == holes) {
+                continue;
+            }
+            String takes = holes == 2 ? "takes two runs" : "takes one run";
+            String has = users.isEmpty()
+                    ? "none is there"
+                    : users.size() < holes
+                            ? "only " + users.get(0) + " is there"
+                            : String.join(", ", users) + " are there";
+            problems.add(
+                    place(elementTree(junction.id()), junction.id()),
+                    "",
+                    "",
+                    text + " " + takes + ", but " + has,
+                    users.size() < holes
+                            ? "Let a run start or end at " + text + "; without a third run it is a joint, not a "
+                                    + junction.size().kind()
+                            : "Use another port, or a second " + junction.size().kind());
+        }
+    }
+
+    private @Nullable Tree elementTree(String id) {
+        return file.get("points") instanceof Tree.Branch points ? points.get(id) : null;
     }
 
     private int line(String id) {

@@ -18,6 +18,7 @@ import org.linedrop.hydraulics.LocalLoss;
 import org.linedrop.hydraulics.MitreElbow;
 import org.linedrop.hydraulics.Nipple;
 import org.linedrop.hydraulics.PipeEnd;
+import org.linedrop.hydraulics.Restrictor;
 import org.linedrop.hydraulics.Reynolds;
 import org.linedrop.hydraulics.SweptBend;
 
@@ -26,6 +27,11 @@ import org.linedrop.hydraulics.SweptBend;
  * the law is made of.
  */
 final class Accounts {
+    /** Between these lengths over bore the larger part of a restrictor's blend is the law of long ones. */
+    private static final double LONG_FROM = 2.5;
+
+    private static final double LONG_TO = 12.5;
+
     /** Published laws that differ by less are taken as agreeing. */
     private static final double AGREED = 0.2;
 
@@ -291,6 +297,26 @@ final class Accounts {
                 "forged, machined or low-profile: two bores that meet",
                 boreM,
                 List.of(corner, lowReynolds(boreM, MitreElbow.k1(angleRad))));
+    }
+
+    /** A drilled hole, by the law of its length over bore. */
+    Group restrictor(Restrictor shape, double holeM, double lengthM) {
+        double[] dropAndSlope = new double[2];
+        shape.pressureDrop(
+                flow, stream.transition(), stream.densityKgPerM3(), stream.dynamicViscosityPaS(), dropAndSlope);
+        double drop = dropAndSlope[0];
+        boolean isLong = lengthM > LONG_FROM * holeM && lengthM < LONG_TO * holeM;
+        Step step = new Step(
+                "hole",
+                "drilled hole, l/d {l}",
+                List.of(number("l", "length over bore", lengthM / holeM)),
+                drop / (Math.signum(flow) * stream.velocityHeadPa(massFlowKgPerS, holeM)),
+                drop,
+                drop * Restrictor.BAND.lowRatio(),
+                drop * Restrictor.BAND.highRatio(),
+                Restrictor.BAND.source(),
+                isLong ? Restrictor.LONG : Restrictor.THICK);
+        return group("restrictor", "", holeM, List.of(step));
     }
 
     /** A part known by one coefficient. */

@@ -10,6 +10,7 @@ import org.linedrop.circuit.Demand;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Joint;
+import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Point;
@@ -37,6 +38,7 @@ public final class CircuitNetwork {
     private final Network network;
     private final Map<String, Integer> numbers;
     private final List<Trace.RunTrace> runs;
+    private final List<Trace.JunctionTrace> junctions;
 
     /**
      * How a circuit is turned into a network.
@@ -76,12 +78,14 @@ public final class CircuitNetwork {
             Setting setting,
             Network network,
             Map<String, Integer> numbers,
-            List<Trace.RunTrace> runs) {
+            List<Trace.RunTrace> runs,
+            List<Trace.JunctionTrace> junctions) {
         this.circuit = circuit;
         this.setting = setting;
         this.network = network;
         this.numbers = numbers;
         this.runs = List.copyOf(runs);
+        this.junctions = List.copyOf(junctions);
     }
 
     /**
@@ -134,6 +138,15 @@ public final class CircuitNetwork {
     }
 
     /**
+     * The tees and Y blocks.
+     *
+     * @return in the order in which runs come to them
+     */
+    public List<Trace.JunctionTrace> junctions() {
+        return junctions;
+    }
+
+    /**
      * Number of a port's point.
      *
      * @param port text of the port, as {@link Port#text()}; a tank has {@code .outlet} and {@code .return}
@@ -158,6 +171,7 @@ public final class CircuitNetwork {
         private final NetworkBuilder builder = Network.builder();
         private final Map<String, Integer> numbers = new LinkedHashMap<>();
         private final Map<Double, Stream> streams = new LinkedHashMap<>();
+        private final JunctionEnds junctions;
         private final List<Trace.RunTrace> traces = new ArrayList<>();
 
         Assembly(Circuit circuit, Setting setting) {
@@ -165,6 +179,11 @@ public final class CircuitNetwork {
             this.setting = setting;
             this.around = circuit.surroundings();
             this.state = state(circuit, setting.band());
+            this.junctions = new JunctionEnds(
+                    setting.bores(),
+                    stream(around.temperatureK().value()),
+                    setting.lossless() ? LOSSLESS_SHARE : 1,
+                    builder);
         }
 
         CircuitNetwork assemble() {
@@ -172,27 +191,34 @@ public final class CircuitNetwork {
             for (Run run : circuit.runs()) {
                 add(run);
             }
-            return new CircuitNetwork(circuit, setting, builder.build(), numbers, traces);
+            List<Trace.JunctionTrace> made = junctions.build();
+            made.forEach(junction -> numbers.put(junction.id(), junction.centre()));
+            return new CircuitNetwork(circuit, setting, builder.build(), numbers, traces, made);
         }
 
         private void add(Run run) {
-            int from = number(run.from());
-            int to = number(run.to());
             List<Stream> parts = new ArrayList<>();
             for (Part part : run.parts()) {
                 parts.add(stream(run, part));
             }
             Point start = point(run.from());
             Point end = point(run.to());
+            JunctionEnds.End first = start instanceof Junction j ? junctions.end(j, run.from(), true) : null;
+            JunctionEnds.End last = end instanceof Junction j ? junctions.end(j, run.to(), false) : null;
+            int from = first == null ? number(run.from()) : first.port();
+            int to = last == null ? number(run.to()) : last.port();
             List<Piece> pieces = RunPieces.of(
                     circuit,
                     run,
                     setting.bores(),
                     parts,
-                    start instanceof Tank,
-                    end instanceof Tank,
-                    setting.level() ? null : position(start, run.from()),
-                    setting.level() ? null : position(end, run.to()));
+                    new RunPieces.Ends(
+                            start instanceof Tank,
+                            end instanceof Tank,
+                            first == null ? null : first.piece(),
+                            last == null ? null : last.piece(),
+                            setting.level() ? null : position(start, run.from()),
+                            setting.level() ? null : position(end, run.to())));
             List<Trace.Row> rows = new ArrayList<>();
             List<Law> terms = new ArrayList<>();
             double lift = 0;
@@ -208,7 +234,8 @@ public final class CircuitNetwork {
             }
             double most = mostKgPerS(pieces);
             int branch = builder.branch(from, to, new Series(terms, lift), Double.NEGATIVE_INFINITY, most);
-            traces.add(new Trace.RunTrace(run.id(), branch, from, to, rows));
+            traces.add(new Trace.RunTrace(
+                    run.id(), branch, first == null ? from : first.centre(), last == null ? to : last.centre(), rows));
         }
 
         private static Piece withoutLoss(Piece piece) {
@@ -233,7 +260,10 @@ public final class CircuitNetwork {
 
         private Stream stream(Run run, Part part) {
             Figure own = part.temperatureK() != null ? part.temperatureK() : run.temperatureK();
-            double temperature = (own == null ? around.temperatureK() : own).value();
+            return stream((own == null ? around.temperatureK() : own).value());
+        }
+
+        private Stream stream(double temperature) {
             Stream known = streams.get(temperature);
             if (known == null) {
                 Transition transition = new Transition(

@@ -34,6 +34,16 @@ public interface JunctionLaw {
     double typicalSlopePaPerKgPerS();
 
     /**
+     * The leg that carries the whole flow, from which the losses of the others count.
+     *
+     * @param state a value returned by {@code evaluate}
+     * @return number of the leg
+     */
+    default int commonLeg(int state) {
+        return 0;
+    }
+
+    /**
      * The word for a flow pattern or state.
      *
      * @param state a value returned by {@code evaluate}

@@ -13,11 +13,15 @@ import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.OtherDevice;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Restriction;
 import org.linedrop.circuit.Route;
 import org.linedrop.circuit.StatedLaw;
 import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
+import org.linedrop.circuit.Valve;
+import org.linedrop.fact.Explanation.Given;
 import org.linedrop.fact.Figure;
+import org.linedrop.hydraulics.FittingLoss;
 
 /** Turns one part into its rows with their law terms, in flow order. */
 final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece> {
@@ -181,6 +185,50 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
                         Tales.law(part, PrescribedPump.constantPower(coefficient, density, LEAST_FLOW_M3_PER_S)));
         }
         return List.of(piece);
+    }
+
+    @Override
+    public List<Piece> restriction(Restriction part) {
+        double hole = bores.of(part.holeM());
+        String size = plain(part.holeM().value() * 1000) + " mm";
+        Piece piece =
+                new Piece("restrictor", named(part, "restrictor"), part.id(), size, stream).bore(part.holeM(), hole);
+        piece.story = Story.of(
+                List.of(new Given("hole", part.holeM(), "m"), new Given("length", part.lengthM(), "m")), "hole", null);
+        piece.between = (from, to) -> laws.restrictor(from, hole, part.lengthM().value(), to);
+        return List.of(piece);
+    }
+
+    @Override
+    public List<Piece> valve(Valve part) {
+        double bore = bores.of(part.size().fromBoreM());
+        String build = part.build().isEmpty() ? "valve" : part.build() + " valve";
+        Piece piece = new Piece(
+                        "valve", named(part, build), part.id(), part.size().text(), stream)
+                .bore(part.size().fromBoreM(), bore);
+        piece.fitting = true;
+        List<Given> given =
+                new ArrayList<>(List.of(new Given("bore", part.size().fromBoreM(), "m")));
+        Figure kv = part.kvM3PerHourAtBar();
+        if (kv != null) {
+            piece.local.add(laws.valve("valve", bore, kv));
+            given.add(new Given("Kv, m3/h at 1 bar", kv, ""));
+        } else {
+            piece.local.add(laws.valve(build, bore, loss(part.build())));
+        }
+        piece.story = Story.of(given, "bore", null);
+        return List.of(piece);
+    }
+
+    private static FittingLoss loss(String build) {
+        return switch (build) {
+            case Valve.BALL -> FittingLoss.BALL_VALVE;
+            case Valve.GATE -> FittingLoss.GATE_VALVE;
+            case Valve.GLOBE -> FittingLoss.GLOBE_VALVE;
+            case Valve.SWING_CHECK -> FittingLoss.SWING_CHECK;
+            case Valve.LIFT_CHECK -> FittingLoss.LIFT_CHECK;
+            default -> throw new IllegalStateException("no loss is known of a valve of build " + build);
+        };
     }
 
     @Override

@@ -2,6 +2,8 @@ package org.linedrop.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
@@ -30,6 +32,9 @@ final class Piece {
 
     Story story = Story.NONE;
     double liftPa;
+    Trace.@Nullable Leg leg;
+    /** Makes the terms of a piece that sits in the bores of its neighbours, once these are known. */
+    @Nullable BiFunction<Double, Double, Term> between;
 
     Piece(String kind, String name, String part, String size, Stream stream) {
         this.kind = kind;
@@ -59,7 +64,7 @@ final class Piece {
 
     /** Whether the piece has a bore of its own. */
     boolean open() {
-        return !Double.isNaN(usedBoreM);
+        return !Double.isNaN(usedBoreM) && between == null;
     }
 
     Trace.Row freeze() {
@@ -67,6 +72,6 @@ final class Piece {
         others.addAll(joined);
         return new Trace.Row(
                 row, name, kind, part, device, size, boreM, usedBoreM, inBoreM, outBoreM, stream, friction, others,
-                lengthM, liftPa, joined, story);
+                lengthM, liftPa, joined, story, leg);
     }
 }

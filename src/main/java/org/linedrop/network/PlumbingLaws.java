@@ -14,10 +14,12 @@ import org.linedrop.hydraulics.Band;
 import org.linedrop.hydraulics.BoreFriction;
 import org.linedrop.hydraulics.CurvedBore;
 import org.linedrop.hydraulics.FittingLoss;
+import org.linedrop.hydraulics.FlowCoefficient;
 import org.linedrop.hydraulics.LocalLoss;
 import org.linedrop.hydraulics.MitreElbow;
 import org.linedrop.hydraulics.Nipple;
 import org.linedrop.hydraulics.PipeEnd;
+import org.linedrop.hydraulics.Restrictor;
 import org.linedrop.hydraulics.SweptBend;
 
 /** Laws of hose, tube, ends and fittings at one state of the fluid, in the sense of the run. */
@@ -208,6 +210,31 @@ final class PlumbingLaws {
                             : swept("elbow", small, size.angleRad(), SWEPT_RATIO, bentTube(SWEPT_RATIO, true)));
         }
         return terms;
+    }
+
+    /** A drilled hole between two bores; one wider than a bore is no change of area on that side. */
+    Term restrictor(double fromBoreM, double holeM, double lengthM, double toBoreM) {
+        Restrictor shape = Restrictor.of(Math.max(fromBoreM, holeM), holeM, lengthM, Math.max(toBoreM, holeM));
+        double density = stream.densityKgPerM3();
+        double viscosity = stream.dynamicViscosityPaS();
+        return term(
+                (flow, out) -> shape.pressureDrop(flow, stream.transition(), density, viscosity, out),
+                told -> told.restrictor(shape, holeM, lengthM));
+    }
+
+    /** An open valve of a known build. */
+    Term valve(String name, double boreM, FittingLoss usual) {
+        return known(name, boreM, null, usual);
+    }
+
+    /** An open valve of known Kv, taken exactly. */
+    Term valve(String name, double boreM, Figure kv) {
+        double k = FlowCoefficient.lossCoefficient(kv.value(), boreM);
+        double low = kv.value() / kv.high();
+        double high = kv.value() / kv.low();
+        Formula law = FlowCoefficient.FORMULA;
+        Band band = kv.hasBand() ? Band.ratios(low * low, high * high, kv.source()) : null;
+        return term(local(boreM, k, 0), told -> told.coefficient(name, boreM, k, 0, band, law));
     }
 
     /** The bends of a tube beyond the straight friction of their length. */

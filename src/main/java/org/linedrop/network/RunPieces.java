@@ -26,31 +26,44 @@ final class RunPieces {
      * Makes the rows.
      *
      * @param streams   the fluid of each part, in order
-     * @param fromTank  whether the run starts at a tank
-     * @param toTank    whether it ends at one
-     * @param from      place of its start, null when heights are left out
-     * @param to        place of its end
+     * @param ends      what the run starts and ends at
      */
-    static List<Piece> of(
-            Circuit circuit,
-            Run run,
-            Bores bores,
-            List<Stream> streams,
-            boolean fromTank,
-            boolean toTank,
-            @Nullable Position from,
-            @Nullable Position to) {
+    static List<Piece> of(Circuit circuit, Run run, Bores bores, List<Stream> streams, Ends ends) {
         RunPieces made = new RunPieces(circuit, run);
         made.parts(bores, streams);
+        if (ends.firstLeg() != null) {
+            made.pieces.add(0, ends.firstLeg());
+        }
+        if (ends.lastLeg() != null) {
+            made.pieces.add(ends.lastLeg());
+        }
         made.joinBores();
-        made.tankEnds(fromTank, toTank);
-        if (from != null && to != null && !run.via().isEmpty()) {
-            made.liftVia(from, to);
-        } else if (from != null && to != null) {
-            made.lift(from, to);
+        made.tankEnds(ends.fromTank(), ends.toTank());
+        if (ends.from() != null && ends.to() != null && !run.via().isEmpty()) {
+            made.liftVia(ends.from(), ends.to());
+        } else if (ends.from() != null && ends.to() != null) {
+            made.lift(ends.from(), ends.to());
         }
         return made.pieces;
     }
+
+    /**
+     * What a run starts and ends at.
+     *
+     * @param fromTank whether it starts at a tank
+     * @param toTank   whether it ends at one
+     * @param firstLeg the leg of the junction where it starts, null where it starts at none
+     * @param lastLeg  the leg of the junction where it ends
+     * @param from     place of its start, null when heights are left out
+     * @param to       place of its end
+     */
+    record Ends(
+            boolean fromTank,
+            boolean toTank,
+            @Nullable Piece firstLeg,
+            @Nullable Piece lastLeg,
+            @Nullable Position from,
+            @Nullable Position to) {}
 
     private void parts(Bores bores, List<Stream> streams) {
         for (int i = 0; i < run.parts().size(); i++) {
@@ -69,6 +82,10 @@ final class RunPieces {
             if (!pieces.get(i).open()) {
                 pieces.get(i).inBoreM = neighbourBore(i, -1);
                 pieces.get(i).outBoreM = neighbourBore(i, 1);
+                Piece piece = pieces.get(i);
+                if (piece.between != null) {
+                    piece.local.add(piece.between.apply(piece.inBoreM, piece.outBoreM));
+                }
             }
         }
         for (int i = 0; i + 1 < pieces.size(); i++) {

@@ -1,6 +1,7 @@
 package org.linedrop.network;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
 
 /** Which row of the answer comes from which terms of which branch. */
@@ -24,11 +25,31 @@ public final class Trace {
     }
 
     /**
+     * A tee or Y block as it was put into the network.
+     *
+     * @param id     name of its point in the circuit
+     * @param number number of its junction in the network
+     * @param centre number of the point in its middle
+     * @param runBoreM bore that its coefficients refer to
+     * @param stream the fluid in it
+     */
+    public record JunctionTrace(String id, int number, int centre, double runBoreM, Stream stream) {}
+
+    /**
+     * A leg of a junction, as a row of the run that ends there.
+     *
+     * @param junction number of the junction in the network
+     * @param leg      number of the leg
+     * @param sense    1 where the run flows towards the junction, -1 where it starts there
+     */
+    public record Leg(int junction, int leg, int sense) {}
+
+    /**
      * One row.
      *
      * @param row       its number within the run
      * @param name      what the text table prints
-     * @param kind      hose, end, tube, bends, adapter, bulkhead, filter, pump, entry, exit
+     * @param kind      hose, end, tube, bends, adapter, bulkhead, tee, Y block, valve, restrictor, filter, pump, entry, exit
      * @param part      name of the part it belongs to
      * @param device    name of the device, empty when it is none
      * @param size      as the trade writes it
@@ -43,6 +64,7 @@ public final class Trace {
      * @param liftPa    its lift
      * @param joined    those of its other terms that are changes of bore to its neighbours
      * @param story     what it can tell of itself beyond its terms
+     * @param leg       the junction leg it is, which loses by the flows of all legs; null for any other row
      */
     public record Row(
             String row,
@@ -61,7 +83,8 @@ public final class Trace {
             double lengthM,
             double liftPa,
             List<Term> joined,
-            Story story) {
+            Story story,
+            @Nullable Leg leg) {
         /** Copies the terms. */
         public Row {
             friction = List.copyOf(friction);
@@ -89,7 +112,8 @@ public final class Trace {
         }
 
         /**
-         * Everything lost or gained in the row that is neither friction along its bore nor lift.
+         * Everything lost or gained in the row that is neither friction along its bore nor lift, nor what a junction
+         * loses by the flows of its legs.
          *
          * @param massFlowKgPerS mass flow
          * @return Pa

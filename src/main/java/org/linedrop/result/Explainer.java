@@ -70,7 +70,7 @@ final class Explainer {
 
     private Explanation explanation() {
         List<Group> groups = groups(row.friction(), row.local());
-        double drop = row.frictionDropPa(massFlow) + row.localDropPa(massFlow) + row.liftPa();
+        double drop = row.frictionDropPa(massFlow) + row.localDropPa(massFlow) + row.liftPa() + legDropPa();
         Story story = row.story();
         double density = row.stream().densityKgPerM3();
         Explanation.Flow flow = new Explanation.Flow(
@@ -101,8 +101,15 @@ final class Explainer {
         return result.circuit();
     }
 
+    private double legDropPa() {
+        return row.leg() == null ? 0 : result.junctions().dropPa(row.leg());
+    }
+
     private List<Group> groups(List<Term> friction, List<Term> local) {
         List<Group> groups = new ArrayList<>();
+        if (row.leg() != null) {
+            groups.add(result.junctions().group(row.leg(), row.kind()));
+        }
         friction.forEach(term -> groups.add(term.account().at(massFlow)));
         local.forEach(term -> groups.add(term.account().at(massFlow)));
         if (row.liftPa() != 0) {

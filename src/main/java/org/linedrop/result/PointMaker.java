@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Held;
+import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tank;
@@ -68,7 +69,7 @@ final class PointMaker {
         if (number < 0) {
             return null;
         }
-        double total = solution.totalPressurePa(number);
+        double total = new Junctions(result.network(), solution).totalPressurePa(number);
         double bore = point.gaugeBoreM() == null ? runEndBore : point.gaugeBoreM();
         double still = total - headPerBore;
         return new PointRow(
@@ -87,6 +88,9 @@ final class PointMaker {
         }
         if (point instanceof Held) {
             return "held";
+        }
+        if (point instanceof Junction junction) {
+            return junction.size().kind();
         }
         return point instanceof Draw ? "draw" : "joint";
     }

@@ -110,6 +110,16 @@ public final class Result {
     }
 
     /**
+     * Total pressure of a point of the network, as the rows of its runs join there.
+     *
+     * @param number number of the point in {@link #network()}
+     * @return gauge Pa; in the middle of a tee or Y block that of the leg which carries the whole flow
+     */
+    public double totalPressurePa(int number) {
+        return new Junctions(network, solution).totalPressurePa(number);
+    }
+
+    /**
      * Every row of every run.
      *
      * @return in the circuit's order
@@ -224,5 +234,10 @@ public final class Result {
      */
     double massFlowKgPerS(Trace.RunTrace run) {
         return solution.massFlowKgPerS(run.branch());
+    }
+
+    /** What tees and Y blocks do here. */
+    Junctions junctions() {
+        return new Junctions(network, solution);
     }
 }

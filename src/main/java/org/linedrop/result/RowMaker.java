@@ -11,10 +11,12 @@ import org.linedrop.solver.Solution;
 final class RowMaker {
     private final CircuitNetwork network;
     private final Solution solution;
+    private final Junctions junctions;
 
     RowMaker(CircuitNetwork network, Solution solution) {
         this.network = network;
         this.solution = solution;
+        this.junctions = new Junctions(network, solution);
     }
 
     List<PartRow> rows() {
@@ -24,10 +26,10 @@ final class RowMaker {
             double lost = 0;
             for (Trace.Row row : run.rows()) {
                 if (row.plumbing()) {
-                    lost += row.frictionDropPa(flow) + row.localDropPa(flow);
+                    lost += row.frictionDropPa(flow) + local(row, flow);
                 }
             }
-            double pressure = solution.totalPressurePa(run.from());
+            double pressure = junctions.totalPressurePa(run.from());
             for (Trace.Row row : run.rows()) {
                 PartRow made = row(run, row, flow, pressure, lost);
                 rows.add(made);
@@ -40,7 +42,7 @@ final class RowMaker {
     private PartRow row(Trace.RunTrace run, Trace.Row row, double massFlow, double pressureIn, double lost) {
         Stream stream = row.stream();
         double friction = row.frictionDropPa(massFlow);
-        double local = row.localDropPa(massFlow);
+        double local = local(row, massFlow);
         double drop = friction + local + row.liftPa();
         double bore = row.usedBoreM();
         boolean open = bore > 0;
@@ -62,7 +64,7 @@ final class RowMaker {
                 reynolds,
                 regime(stream, reynolds),
                 head > 0 && !row.friction().isEmpty() ? sense * friction / (head * length) : Double.NaN,
-                head > 0 && !row.local().isEmpty() ? sense * local / head : Double.NaN,
+                head > 0 && (!row.local().isEmpty() || row.leg() != null) ? sense * local / head : Double.NaN,
                 friction,
                 local,
                 row.liftPa(),
@@ -72,6 +74,10 @@ final class RowMaker {
                 stream.velocityHeadPa(massFlow, row.inBoreM()),
                 stream.velocityHeadPa(massFlow, row.outBoreM()),
                 row.plumbing() && lost != 0 ? (friction + local) / lost : Double.NaN);
+    }
+
+    private double local(Trace.Row row, double massFlow) {
+        return row.localDropPa(massFlow) + (row.leg() == null ? 0 : junctions.dropPa(row.leg()));
     }
 
     private static double lengthOverBore(Trace.Row row) {

@@ -8,7 +8,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
@@ -16,6 +18,7 @@ import org.linedrop.fact.Notice;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.hydraulics.Colebrook;
+import org.linedrop.hydraulics.Tee;
 
 /** Finds what a reader of a result should know. */
 final class Warnings {
@@ -39,6 +42,8 @@ final class Warnings {
         warnings.found.addAll(Vapour.notices(result));
         warnings.parts();
         warnings.devices();
+        warnings.junctions();
+        CloseCoupled.notice(result.circuit()).ifPresent(warnings.found::add);
         return List.copyOf(warnings.found);
     }
 
@@ -127,6 +132,20 @@ final class Warnings {
                     Colebrook.ROUGHNESS_LIMIT,
                     "",
                     ROUGH));
+        }
+    }
+
+    private void junctions() {
+        for (Point point : circuit.points()) {
+            if (point instanceof Junction junction) {
+                found.add(Notice.of(
+                        "junction-band",
+                        junction.id(),
+                        "what the legs of a " + junction.size().kind()
+                                + " lose is known to 0.3 velocity heads of its whole flow; and no proof says that a"
+                                + " circuit with one has a single solution",
+                        Tee.BAND.source()));
+            }
         }
     }
 

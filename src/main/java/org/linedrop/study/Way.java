@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Joint;
+import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Run;
 import org.linedrop.result.PartRow;
@@ -51,7 +52,7 @@ final class Way {
                 }
             }
             Point at = result.circuit().point(point).orElse(null);
-            boolean mayGoOn = at instanceof Joint || at instanceof Draw;
+            boolean mayGoOn = at instanceof Joint || at instanceof Draw || at instanceof Junction;
             if (feeding == null || !mayGoOn) {
                 break;
             }

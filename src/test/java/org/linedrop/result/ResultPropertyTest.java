@@ -58,7 +58,7 @@ class ResultPropertyTest {
         double scale = result.solution().pressureScalePa();
         for (Trace.RunTrace run : result.network().runs()) {
             List<PartRow> rows = result.rows(run.id());
-            double pressure = result.solution().totalPressurePa(run.from());
+            double pressure = result.totalPressurePa(run.from());
             double head = rows.get(0).velocityHeadInPa();
             for (PartRow row : rows) {
                 assertThat(row.totalPressureInPa()).isCloseTo(pressure, within(1e-9 * scale));
@@ -68,7 +68,7 @@ class ResultPropertyTest {
                 pressure = row.totalPressureOutPa();
                 head = row.velocityHeadOutPa();
             }
-            assertThat(result.solution().totalPressurePa(run.to())).isCloseTo(pressure, within(1e-8 * scale));
+            assertThat(result.totalPressurePa(run.to())).isCloseTo(pressure, within(1e-8 * scale));
         }
     }
 
