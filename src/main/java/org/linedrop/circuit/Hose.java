@@ -14,6 +14,7 @@ import org.linedrop.fact.Figure;
  * @param fromEnd      the end at the side of the run's start, or null for a bare piece
  * @param toEnd        the end at the other side, or null for a bare piece
  * @param bends        how it lies, or null for straight
+ * @param lossFactor   its loss over that of a smooth straight bore, measured, or null
  * @param temperatureK its own temperature, or null
  */
 public record Hose(
@@ -23,6 +24,7 @@ public record Hose(
         @Nullable EndSize fromEnd,
         @Nullable EndSize toEnd,
         @Nullable Route bends,
+        @Nullable Figure lossFactor,
         @Nullable Figure temperatureK)
         implements Part {
     @Override

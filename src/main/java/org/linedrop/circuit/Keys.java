@@ -291,6 +291,10 @@ public final class Keys {
             "end bore",
             number(Dimension.LENGTH, "mm", 5e-4, 0.1, "Is that mm?"),
             "measured bore of its ends' nipples, in place of the catalogue's");
+    static final Key<Factor> LOSS_FACTOR = optional(
+            "loss factor",
+            KeyForms.form("4.5 x measured", Factor::read, Factor::write),
+            "loss of its length over that of a smooth straight bore, where somebody measured it");
     static final Key<TubeChoice> TUBE = required(
             "tube",
             KeyForms.form("aluminium 1/2 in x 0.035 in", TubeChoice::read, TubeChoice::write),
@@ -474,7 +478,17 @@ public final class Keys {
             new Kind(
                     "hose",
                     "a made-up hose",
-                    List.of(HOSE, LENGTH, ENDS, ENDS_KIND, BENDS, BORE, END_BORE, TEMPERATURE_OF_PART, NAME)),
+                    List.of(
+                            HOSE,
+                            LENGTH,
+                            ENDS,
+                            ENDS_KIND,
+                            BENDS,
+                            BORE,
+                            END_BORE,
+                            LOSS_FACTOR,
+                            TEMPERATURE_OF_PART,
+                            NAME)),
             new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, TEMPERATURE_OF_PART, NAME)),
             new Kind("adapter", "an adapter", List.of(ADAPTER, TEMPERATURE_OF_PART, NAME)),
             new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),

@@ -12,6 +12,7 @@ import org.linedrop.circuit.form.AdapterChoice;
 import org.linedrop.circuit.form.Bends;
 import org.linedrop.circuit.form.EndChoice;
 import org.linedrop.circuit.form.Ends;
+import org.linedrop.circuit.form.Factor;
 import org.linedrop.circuit.form.SizeChoice;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.circuit.form.TubeChoice;
@@ -223,7 +224,24 @@ final class RunReader {
                 end(size, ends.from(), fields),
                 end(size, ends.to(), fields),
                 route(fields.get(Keys.BENDS), size.minBendRadiusM(), id),
+                lossFactor(fields),
                 fields.get(Keys.TEMPERATURE_OF_PART));
+    }
+
+    private static @Nullable Figure lossFactor(Fields fields) {
+        Factor factor = fields.get(Keys.LOSS_FACTOR);
+        if (factor == null) {
+            return null;
+        }
+        if (!factor.of().isEmpty()) {
+            fields.problem(
+                    Keys.LOSS_FACTOR,
+                    "loss factor \"" + factor.write()
+                            + "\": it is a multiple of a smooth straight bore, of nothing else",
+                    "Write for example loss factor: 4.5 x measured");
+            return null;
+        }
+        return factor.figure();
     }
 
     private @Nullable EndSize end(HoseSize hose, EndChoice choice, Fields fields) {

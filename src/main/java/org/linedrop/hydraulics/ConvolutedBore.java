@@ -32,6 +32,9 @@ public final class ConvolutedBore {
                     "",
                     Status.COMMON_PRACTICE));
 
+    /** Pitch over bore where none is known: f is then 0.12, some 4 to 6 times a smooth bore. From memory. */
+    public static final double USUAL_PITCH_OVER_BORE = 0.2;
+
     /** Sand roughness over rib height that reproduces one measured tube with shallow ribs. */
     public static final double RIB_ROUGHNESS = 3;
 

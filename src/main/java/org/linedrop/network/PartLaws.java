@@ -72,6 +72,13 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         Route bends = part.bends();
         double bent = bent(bends, length);
         List<Term> terms = new ArrayList<>();
+        if (part.lossFactor() != null) {
+            return List.of(
+                    laws.multiplied("hose", boreM, length, part.lossFactor().value()));
+        }
+        if (part.size().convoluted()) {
+            return List.of(laws.convoluted("hose", boreM, length));
+        }
         terms.add(laws.friction("hose", boreM, length - bent, roughnessM));
         if (bends != null) {
             double radius = Math.max(bends.radiusM(), boreM); // a centre line tighter than its bore is no bend

@@ -12,6 +12,7 @@ import org.linedrop.fact.Formula;
 import org.linedrop.hydraulics.AreaChange;
 import org.linedrop.hydraulics.Band;
 import org.linedrop.hydraulics.BoreFriction;
+import org.linedrop.hydraulics.ConvolutedBore;
 import org.linedrop.hydraulics.CurvedBore;
 import org.linedrop.hydraulics.FittingLoss;
 import org.linedrop.hydraulics.FlowCoefficient;
@@ -52,6 +53,46 @@ final class PlumbingLaws {
                 (flow, out) -> BoreFriction.pressureDrop(
                         flow, boreM, lengthM, roughnessM, stream.transition(), density, viscosity, out),
                 told -> told.group(name, "", boreM, List.of(told.friction("friction", boreM, lengthM, roughnessM))));
+    }
+
+    /** A convoluted bore of which nothing was measured; a bend adds nothing to it that anybody published. */
+    Term convoluted(String name, double boreM, double lengthM) {
+        double density = stream.densityKgPerM3();
+        double viscosity = stream.dynamicViscosityPaS();
+        double pitch = ConvolutedBore.USUAL_PITCH_OVER_BORE * boreM;
+        Law law = new FlowTerm(
+                density,
+                (flow, out) -> ConvolutedBore.pressureDrop(flow, boreM, pitch, lengthM, density, viscosity, out));
+        return new Term(
+                law,
+                massFlow -> Accounts.whole(
+                        name,
+                        law,
+                        massFlow,
+                        "convoluted",
+                        "(f + 64/Re) L/D rho v2/2, pitch 0.2 D assumed",
+                        List.of(),
+                        ConvolutedBore.FORMULA));
+    }
+
+    /** A bore that was measured to lose some multiple of a smooth straight one. */
+    Term multiplied(String name, double boreM, double lengthM, double factor) {
+        double density = stream.densityKgPerM3();
+        double viscosity = stream.dynamicViscosityPaS();
+        Law law = new FlowTerm(
+                density,
+                (flow, out) -> ConvolutedBore.multipliedDrop(
+                        flow, boreM, lengthM, factor, stream.transition(), density, viscosity, out));
+        return new Term(
+                law,
+                massFlow -> Accounts.whole(
+                        name,
+                        law,
+                        massFlow,
+                        "measured",
+                        "loss factor x friction of a smooth straight bore",
+                        List.of(),
+                        BoreFriction.FORMULA));
     }
 
     /** A length of bore that lies on a bend. */

@@ -18,6 +18,7 @@ import org.linedrop.fact.Notice;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.hydraulics.Colebrook;
+import org.linedrop.hydraulics.ConvolutedBore;
 import org.linedrop.hydraulics.Tee;
 
 /** Finds what a reader of a result should know. */
@@ -113,6 +114,19 @@ final class Warnings {
                     least.value(),
                     "m",
                     least.source()));
+        }
+        if (hose.size().convoluted() && hose.lossFactor() == null) {
+            found.add(Notice.of(
+                    "convoluted-bore",
+                    hose.id(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s is convoluted or wound inside: its length may lose %.2g to %.2g times what is shown."
+                                    + " Measure it and write loss factor: 4.5 x measured",
+                            hose.size().name(),
+                            ConvolutedBore.BAND.lowRatio(),
+                            ConvolutedBore.BAND.highRatio()),
+                    ConvolutedBore.FORMULA.source()));
         }
         Fits.fluid(circuit, hose).ifPresent(found::add);
         found.addAll(Fits.ratings(result, hose));
