@@ -5,11 +5,11 @@ import java.util.Map;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Units;
 
 /** The table of sources and the units of the CSV columns; makes figures of cells. */
 final class Sources {
-    private static final double ZERO_CELSIUS_K = 273.15;
-
     /** Titles and locators by key, in the order of the file. */
     private final Map<String, String[]> byKey = new LinkedHashMap<>();
 
@@ -57,16 +57,14 @@ final class Sources {
         throw row.fault("no status is called \"" + word + "\"", null);
     }
 
-    /** Exact factors: inch by definition, psi from lbf and inch, inHg at 0 C (ISO 80000-4, ANSI/IEEE 268). */
+    /** A number of a row in SI, converted once by the unit table. */
     static double toSi(CsvTable.Row row, double value, String unit) {
         return switch (unit) {
-            case "in" -> value * 0.0254;
-            case "mm" -> value / 1000;
-            case "psi" -> value * 6894.757293168361;
-            case "inHg" -> value * 3386.389;
-            case "C" -> value + ZERO_CELSIUS_K;
+            case "in", "mm" -> Units.from(value, Units.unit(unit, Dimension.LENGTH));
+            case "psi", "inHg" -> Units.from(value, Units.unit(unit, Dimension.PRESSURE_DIFFERENCE));
+            case "C" -> Units.from(value, Units.unit(unit, Dimension.TEMPERATURE));
             case "kg/m", "m", "" -> value;
-            case "cm3/ft" -> value * 1e-6 / 0.3048;
+            case "cm3/ft" -> value * 1e-6 / Units.from(1, Units.unit("ft", Dimension.LENGTH));
             default -> throw row.fault("no unit is called \"" + unit + "\"", null);
         };
     }

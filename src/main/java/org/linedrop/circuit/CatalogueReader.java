@@ -160,7 +160,7 @@ final class CatalogueReader {
             problems.add(place, "", "", "a hose family has keys like, sizes and bore", EXAMPLE);
             return null;
         }
-        Fields fields = new Fields(branch, name, Keys.HOSE_FAMILY, List.of(), new Scope(base), problems);
+        Fields fields = new Fields(branch, name, Keys.HOSE_FAMILY, List.of(), new Scope(base, false), problems);
         String like = fields.get(Keys.LIKE);
         String sizesText = fields.get(Keys.SIZES);
         if (like == null || sizesText == null) {

@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,10 @@ final class CircuitReader {
     CircuitReader(Tree.Branch file, Catalogue catalogue, Problems problems) {
         this.file = file;
         this.problems = problems;
-        this.scope = new Scope(catalogue);
+        String service = file.get(Keys.SERVICE.name()) instanceof Tree.Text text ? text.text() : "";
+        boolean otherFluid = Arrays.stream(Service.values())
+                .anyMatch(known -> !known.fuel() && known.word().equals(service));
+        this.scope = new Scope(catalogue, !otherFluid);
         this.joints = new JointCheck(catalogue);
     }
 

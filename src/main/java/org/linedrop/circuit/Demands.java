@@ -40,16 +40,15 @@ final class Demands {
         return new Demand.ByVolume(Forms.figure(plain, Dimension.VOLUME_FLOW, Dimension.MASS_FLOW));
     }
 
-    /** Whether a flow is more fuel than an engine burns; said where fuel flows, or where the service is not said. */
-    static boolean doubtful(Demand demand, String text) {
-        return demand instanceof Demand.ByVolume volume
-                && volume.flowM3PerS().value() > MOST_BELIEVED_M3_PER_S
-                && !text.endsWith(REALLY);
-    }
-
+    /** Questions a flow that is more fuel than an engine burns, where fuel flows or the service is not said. */
     static void question(Fields fields, Demand demand, String id) {
-        Demand.ByVolume volume = (Demand.ByVolume) demand;
         String text = fields.text(Keys.TAKES);
+        if (!fields.scope().mayBeFuel()
+                || !(demand instanceof Demand.ByVolume volume)
+                || !(volume.flowM3PerS().value() > MOST_BELIEVED_M3_PER_S)
+                || text.endsWith(REALLY)) {
+            return;
+        }
         double times = volume.flowM3PerS().value() / MOST_OF_2000_HP;
         fields.problem(
                 Keys.TAKES,

@@ -68,7 +68,7 @@ final class DeviceReader {
     /** A device that is known by its words alone. */
     private @Nullable Device other(String id, Kind kind, String what, Fields fields) {
         Demand takes = fields.get(Keys.TAKES);
-        if (takes != null && Demands.doubtful(takes, fields.text(Keys.TAKES))) {
+        if (takes != null) {
             Demands.question(fields, takes, id);
         }
         if (!fields.complete(kind)) {

@@ -17,6 +17,7 @@ final class Fields {
     private final Tree.Branch tree;
     private final String path;
     private final Problems problems;
+    private final Scope scope;
     private final Map<Key<?>, Object> values = new LinkedHashMap<>();
 
     /**
@@ -30,10 +31,11 @@ final class Fields {
     Fields(Tree.Branch tree, String path, Kind kind, List<String> others, Scope scope, Problems problems) {
         this.path = path;
         this.problems = problems;
+        this.scope = scope;
         this.tree = withoutSplitNumbers(tree);
         unknownKeys(kind, others);
         for (Key<?> key : kind.keys()) {
-            read(key, scope);
+            read(key);
         }
     }
 
@@ -86,7 +88,7 @@ final class Fields {
         }
     }
 
-    private void read(Key<?> key, Scope scope) {
+    private void read(Key<?> key) {
         Tree said = tree.get(key.name());
         if (said == null) {
             if (key.required()) {
@@ -157,6 +159,10 @@ final class Fields {
     /** Whether all required keys were read. */
     boolean complete(Kind kind) {
         return kind.keys().stream().allMatch(key -> !key.required() || values.containsKey(key));
+    }
+
+    Scope scope() {
+        return scope;
     }
 
     Tree.Branch tree() {

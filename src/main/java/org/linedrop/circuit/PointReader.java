@@ -85,9 +85,7 @@ final class PointReader {
         if (takes == null) {
             return null;
         }
-        if (Demands.doubtful(takes, fields.text(Keys.TAKES))) {
-            Demands.question(fields, takes, id);
-        }
+        Demands.question(fields, takes, id);
         if (takes instanceof Demand.AtPressure && !fields.has(Keys.DRAW_LAW)) {
             fields.problem(
                     Keys.TAKES,

@@ -8,6 +8,7 @@ import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.catalogue.Compatibility;
 import org.linedrop.catalogue.HoseFamily;
+import org.linedrop.catalogue.HoseSize;
 import org.linedrop.catalogue.SizeText;
 import org.linedrop.fact.Words;
 import org.linedrop.fluid.Fluid;
@@ -63,6 +64,19 @@ final class CatalogueNames {
                     "Ask the hose maker. Graded fluids: " + String.join(", ", graded));
         }
         return fluid.family();
+    }
+
+    /** Hoses by size, family and lining. */
+    static List<HoseSize> hoses(
+            Catalogue catalogue, @Nullable String dash, @Nullable String family, @Nullable String liner) {
+        int wanted = dash(catalogue, dash);
+        List<String> families = families(catalogue, family, liner).stream()
+                .map(HoseFamily::name)
+                .toList();
+        return catalogue.hoses().stream()
+                .filter(row -> families.contains(row.family()))
+                .filter(row -> wanted == 0 || row.dash() == wanted)
+                .toList();
     }
 
     /** Families by name and lining. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
-import org.linedrop.catalogue.HoseFamily;
 import org.linedrop.catalogue.HoseSize;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.report.EndReport;
@@ -59,15 +58,7 @@ final class EndsCommand implements Callable<Integer> {
     }
 
     private Listing<?> listing() {
-        Catalogue catalogue = Catalogue.standard();
-        int wanted = CatalogueNames.dash(catalogue, dash);
-        List<String> families = CatalogueNames.families(catalogue, family, null).stream()
-                .map(HoseFamily::name)
-                .toList();
-        List<HoseSize> hoses = catalogue.hoses().stream()
-                .filter(row -> families.contains(row.family()))
-                .filter(row -> wanted == 0 || row.dash() == wanted)
-                .toList();
+        List<HoseSize> hoses = CatalogueNames.hoses(Catalogue.standard(), dash, family, null);
         EndCosts.Flow flows = flows();
         try {
             return EndReport.of(EndCosts.of(hoses, flows), flows);

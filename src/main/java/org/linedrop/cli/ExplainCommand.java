@@ -74,6 +74,9 @@ final class ExplainCommand implements Callable<Integer> {
                 }
             }
         }
+        if (explanations.isEmpty()) {
+            return new FileJob.Answer("", code);
+        }
         String text = options.format == FileOptions.Format.JSON
                 ? ExplainReport.json(explanations)
                 : ExplainReport.text(explanations, options.units);

@@ -65,7 +65,9 @@ final class FileJob {
     int answer(BiFunction<Circuit, List<String>, Answer> question, Function<Circuit, List<String>> usual) {
         return run((circuit, out) -> {
             Answer answer = question.apply(circuit, cases(circuit, usual));
-            give(out, answer.text());
+            if (!answer.text().isEmpty()) { // nothing to say is no reason to leave an empty file
+                give(out, answer.text());
+            }
             return answer.code();
         });
     }

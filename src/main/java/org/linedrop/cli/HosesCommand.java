@@ -1,10 +1,8 @@
 package org.linedrop.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
-import org.linedrop.catalogue.HoseFamily;
 import org.linedrop.report.CatalogueReport;
 import org.linedrop.report.Listing;
 import picocli.CommandLine.Command;
@@ -58,16 +56,9 @@ final class HosesCommand implements Callable<Integer> {
 
     private Listing<?> listing() {
         Catalogue catalogue = Catalogue.standard();
-        int wanted = CatalogueNames.dash(catalogue, dash);
-        List<String> families = CatalogueNames.families(catalogue, family, liner).stream()
-                .map(HoseFamily::name)
-                .toList();
         return CatalogueReport.hoses(
                 catalogue,
-                catalogue.hoses().stream()
-                        .filter(row -> families.contains(row.family()))
-                        .filter(row -> wanted == 0 || row.dash() == wanted)
-                        .toList(),
+                CatalogueNames.hoses(catalogue, dash, family, liner),
                 CatalogueNames.gradedFluid(catalogue, fluid));
     }
 }

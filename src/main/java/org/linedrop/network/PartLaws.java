@@ -1,5 +1,7 @@
 package org.linedrop.network;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +21,7 @@ import org.linedrop.circuit.StatedLaw;
 import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
 import org.linedrop.circuit.Valve;
+import org.linedrop.circuit.form.TubeChoice;
 import org.linedrop.fact.Explanation.Given;
 import org.linedrop.fact.Figure;
 import org.linedrop.hydraulics.FittingLoss;
@@ -109,7 +112,11 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
     @Override
     public List<Piece> tube(Tube part) {
         double bore = bores.of(part.size().boreM());
-        String size = tubeSize(part);
+        String size = new TubeChoice(
+                        part.size().material(),
+                        part.size().outsideDiameterM(),
+                        part.size().wallM())
+                .sizeText();
         Piece length = new Piece("tube", named(part, "tube") + metres(part.lengthM()), part.id(), size, stream)
                 .bore(part.size().boreM(), bore);
         length.lengthM = part.lengthM().value();
@@ -298,32 +305,9 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         return id.matches(".* \\d+");
     }
 
-    /** Outside diameter and wall in the fractions of an inch the trade uses, or in millimetres where it does not. */
-    private static String tubeSize(Tube part) {
-        double sixteenths = part.size().outsideDiameterM() / 0.0254 * 16;
-        double wallInch = part.size().wallM() / 0.0254;
-        if (Math.abs(sixteenths - Math.rint(sixteenths)) > 1e-6) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s x %s mm",
-                    plain(part.size().outsideDiameterM() * 1000),
-                    plain(part.size().wallM() * 1000));
-        }
-        long above = Math.round(sixteenths);
-        long below = 16;
-        while (above % 2 == 0 && below > 1) {
-            above /= 2;
-            below /= 2;
-        }
-        String whole =
-                above >= below && below > 1 ? above / below + "-" + above % below + "/" + below : above + "/" + below;
-        return (below == 1 ? Long.toString(above) : whole) + " x " + plain(wallInch);
-    }
-
+    /** Four digits, no more than are needed. */
     private static String plain(double value) {
-        return new java.math.BigDecimal(value, new java.math.MathContext(4))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(value, new MathContext(4)).stripTrailingZeros().toPlainString();
     }
 
     private static String metres(Figure length) {

@@ -168,18 +168,10 @@ final class PlumbingLaws {
         // a measured nipple wider than its hose or fitting is no nipple there: no change of area on that side
         double first = Math.max(firstBoreM, boreM);
         double second = Math.max(secondBoreM, boreM);
+        Nipple shape = Nipple.of(first, boreM, lengthM, second);
         return term(
-                (flow, out) -> Nipple.pressureDrop(
-                        flow,
-                        first,
-                        boreM,
-                        lengthM,
-                        second,
-                        FITTING_ROUGHNESS_M,
-                        stream.transition(),
-                        density,
-                        viscosity,
-                        out),
+                (flow, out) ->
+                        shape.pressureDrop(flow, FITTING_ROUGHNESS_M, stream.transition(), density, viscosity, out),
                 told -> told.nipple(first, boreM, lengthM, second, FITTING_ROUGHNESS_M));
     }
 

@@ -16,14 +16,11 @@ import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tube;
-import org.linedrop.units.Dimension;
-import org.linedrop.units.Unit;
-import org.linedrop.units.Units;
+import org.linedrop.circuit.form.TubeChoice;
 
 /** What one size up or down is, for each thing one would change. */
 final class Sizes {
     private static final List<Integer> DASHES = List.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32);
-    private static final Unit INCH = Units.unit("in", Dimension.LENGTH);
 
     private Sizes() {}
 
@@ -182,27 +179,7 @@ final class Sizes {
     }
 
     private static String text(TubeSize size) {
-        return size.material() + " " + inches(size.outsideDiameterM()) + " x " + Units.fixed(size.wallM(), INCH, 3)
-                + " in";
-    }
-
-    /** As a fraction where it is one of sixteenths. */
-    private static String inches(double lengthM) {
-        long sixteenths = Math.round(lengthM / 0.0254 * 16);
-        if (Math.abs(sixteenths * 0.0254 / 16 - lengthM) > 2e-5) {
-            return Units.write(lengthM, INCH);
-        }
-        long whole = sixteenths / 16;
-        long above = sixteenths % 16;
-        long below = 16;
-        while (above % 2 == 0 && below > 1 && above > 0) {
-            above /= 2;
-            below /= 2;
-        }
-        if (above == 0) {
-            return whole + " in";
-        }
-        return (whole > 0 ? whole + "-" : "") + above + "/" + below + " in";
+        return new TubeChoice(size.material(), size.outsideDiameterM(), size.wallM()).write();
     }
 
     /** Whether a part is something one would change the size of. */

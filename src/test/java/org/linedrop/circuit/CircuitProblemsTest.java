@@ -130,4 +130,10 @@ class CircuitProblemsTest {
                         .points())
                 .hasSize(2);
     }
+
+    @Test
+    void litresAMinuteOfCoolantAreNot() {
+        String coolant = "service: coolant\n" + GOOD.replace("takes: 60 L/h", "takes: 180 L/min");
+        assertThat(CircuitFile.read(coolant, "").points()).hasSize(2);
+    }
 }

@@ -60,7 +60,7 @@ class CatalogueTraceOutputTest {
         return switch (unit) {
             case "in" -> value * 25.4;
             case "psi" -> value * 6.894757293168361;
-            case "inHg" -> value * 3.386389;
+            case "inHg" -> value * 3.386388640341; // 25.4 mm of 13,595.1 kg/m3 at standard gravity
             default -> value;
         };
     }

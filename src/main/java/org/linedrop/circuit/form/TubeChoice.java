@@ -72,4 +72,14 @@ public record TubeChoice(String material, double outsideDiameterM, double wallM)
                 : Units.write(wallM, Units.unit("mm"));
         return material + " " + Wording.size(outsideDiameterM) + " x " + wall;
     }
+
+    /**
+     * Outside diameter and wall alone, as a table names them.
+     *
+     * @return {@code 5/16 x 0.028} for inch sizes, {@code 8 x 1 mm} for others
+     */
+    public String sizeText() {
+        String size = write().substring(material.length() + 1);
+        return Wording.sixteenths(outsideDiameterM) ? size.replace(" in", "") : size.replaceFirst(" mm", "");
+    }
 }
