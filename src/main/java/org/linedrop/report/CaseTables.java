@@ -117,8 +117,9 @@ final class CaseTables {
             table.row(cells(worst));
         }
         List<String> lines = new ArrayList<>(table.lines());
-        lines.add("margin: at usual bores; least, or in brackets: over the smallest and largest bores sold. Negative is"
-                + " broken.");
+        lines.add(
+                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
+                        + " broken.");
         Advice.feedLoss(cases).ifPresent(advice -> lines.addAll(Plain.wrap(advice(advice), Plain.WIDTH, 2)));
         for (String reason : reasons) {
             lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));

@@ -6,12 +6,15 @@ import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.Service;
+import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.PartRow;
+import org.linedrop.result.Verdict;
 import org.linedrop.solver.Outcome;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Display;
+import org.linedrop.units.Units;
 
 /** Writes the answer to one case as sentences. */
 final class Sentences {
@@ -109,7 +112,7 @@ final class Sentences {
     }
 
     private String whole(double pressurePa) {
-        double shown = org.linedrop.units.Units.to(pressurePa, display.unit(Dimension.PRESSURE_DIFFERENCE));
+        double shown = Units.to(pressurePa, display.unit(Dimension.PRESSURE_DIFFERENCE));
         return String.format(Locale.ROOT, shown < 10 ? "%.1f" : "%.0f", shown);
     }
 
@@ -127,17 +130,30 @@ final class Sentences {
                 .append(", ")
                 .append(difference(row.margin(), row))
                 .append(" to spare");
-        smallest(row);
+        least(mend.result(), row);
         text.append('.');
     }
 
-    private void smallest(LimitRow row) {
+    private void least(CaseResult result, LimitRow row) {
         if (row.marginLow() < row.margin()) {
             text.append(row.marginLow() < 0 ? " (but " : " (")
                     .append(difference(row.marginLow(), row))
-                    .append(row.marginLow() < 0 ? " short" : "")
-                    .append(" with the smallest bores sold)");
+                    .append(row.marginLow() < 0 ? " short " : " ")
+                    .append(atEnd(result, row, row.marginLow()))
+                    .append(')');
         }
+    }
+
+    /** What a margin at one end of the bands comes from: bores, or else the fluid's class. */
+    private static String atEnd(CaseResult result, LimitRow row, double margin) {
+        if (result.smallest().margin(row.limit()) == margin) {
+            return "with the smallest bores sold";
+        }
+        if (result.largest().margin(row.limit()) == margin) {
+            return "with the largest bores sold";
+        }
+        String fluid = result.circuit().surroundings().fluid().name();
+        return "with the " + (margin < row.margin() ? "worst" : "best") + " of what is sold as " + fluid;
     }
 
     private void pump() {
@@ -168,7 +184,7 @@ final class Sentences {
 
     private void unsure(LimitRow ignored) {
         LimitRow row = check.result().limits().stream()
-                .filter(limit -> limit.verdict() == org.linedrop.result.Verdict.UNSURE)
+                .filter(limit -> limit.verdict() == Verdict.UNSURE)
                 .findFirst()
                 .orElse(ignored);
         text.append(at()).append(gets(row));
@@ -177,15 +193,23 @@ final class Sentences {
                     .append(difference(row.margin(), row))
                     .append(" inside the limit at usual bores but ")
                     .append(difference(row.marginLow(), row))
-                    .append(" outside it with the smallest bores sold.");
+                    .append(" outside it ")
+                    .append(atEnd(check.result(), row, row.marginLow()))
+                    .append('.');
         } else {
             text.append(", ")
                     .append(off(row))
                     .append(" at usual bores but ")
                     .append(difference(row.marginHigh(), row))
-                    .append(" inside the limit with the largest bores sold.");
+                    .append(" inside the limit ")
+                    .append(atEnd(check.result(), row, row.marginHigh()))
+                    .append('.');
         }
-        text.append(" Gauge one hose-end bore and write \"end bore: ... measured\".");
+        double decides = row.margin() >= 0 ? row.marginLow() : row.marginHigh();
+        text.append(
+                atEnd(check.result(), row, decides).contains("bores")
+                        ? " Gauge one hose-end bore and write \"end bore: ... measured\"."
+                        : " The fluid decides: name its grade or class more closely, or measure.");
         if (row.margin() < 0) {
             mend();
         }
@@ -242,13 +266,13 @@ final class Sentences {
                 .append(", ")
                 .append(difference(row.margin(), row))
                 .append(" to spare");
-        smallest(row);
+        least(check.result(), row);
         text.append('.');
         if (verdict == CaseVerdict.OVERSIZED) {
             text.append(" It would also hold one size smaller everywhere.");
         }
         List<LimitRow> unknown = check.result().limits().stream()
-                .filter(limit -> limit.verdict() == org.linedrop.result.Verdict.NOT_JUDGED)
+                .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
                 .toList();
         for (LimitRow limit : unknown) {
             text.append(" Not judged: ")

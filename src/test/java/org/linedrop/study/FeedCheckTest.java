@@ -94,6 +94,16 @@ class FeedCheckTest {
     }
 
     @Test
+    void aFluidThatDecidesIsNotBlamedOnTheBores() {
+        Circuit oil = Examples.circuit("own-hose.yaml").in("warm");
+        CaseCheck check = FeedCheck.of(oil, List.of("warm")).cases().get(0);
+        assertThat(check.verdict()).isEqualTo(CaseVerdict.UNSURE);
+        assertThat(check.sentence(Display.METRIC))
+                .contains("with the worst of what is sold as engine oil 10W-40", "The fluid decides")
+                .doesNotContain("bores sold");
+    }
+
+    @Test
     void withoutALimitThereIsNoVerdict() {
         Circuit bare = Circuit.of(
                 Tree.of("linedrop", "1", "fluid", "water", "temperature", "20 C")
