@@ -80,6 +80,9 @@ final class CaseJudge {
         if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.UNSURE)) {
             return CaseVerdict.UNSURE;
         }
+        if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.NOT_JUDGED)) {
+            return CaseVerdict.ADEQUATE; // too much is not said where a limit could not be judged
+        }
         List<Change> smaller = Sizes.smallerEverywhere(circuit);
         return !smaller.isEmpty() && CaseResult.of(circuit.with(smaller)).holds()
                 ? CaseVerdict.OVERSIZED

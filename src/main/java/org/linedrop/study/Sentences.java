@@ -258,8 +258,14 @@ final class Sentences {
     }
 
     private void holds(LimitRow row, CaseVerdict verdict) {
+        List<LimitRow> unknown = check.result().limits().stream()
+                .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
+                .toList();
         text.append(at())
-                .append("every limit holds; nearest is ")
+                .append(
+                        unknown.isEmpty()
+                                ? "every limit holds; nearest is "
+                                : "every limit that can be judged holds; nearest is ")
                 .append(row.limit().id())
                 .append(" at ")
                 .append(amount(row.value(), row))
@@ -271,9 +277,6 @@ final class Sentences {
         if (verdict == CaseVerdict.OVERSIZED) {
             text.append(" It would also hold one size smaller everywhere.");
         }
-        List<LimitRow> unknown = check.result().limits().stream()
-                .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
-                .toList();
         for (LimitRow limit : unknown) {
             text.append(" Not judged: ")
                     .append(limit.limit().id())
