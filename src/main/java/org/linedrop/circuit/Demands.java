@@ -42,7 +42,7 @@ final class Demands {
 
     /** Questions a flow that is more fuel than an engine burns, where fuel flows or the service is not said. */
     static void question(Fields fields, Demand demand, String id) {
-        String text = fields.text(Keys.TAKES);
+        String text = fields.text(PointKeys.TAKES);
         if (!fields.scope().mayBeFuel()
                 || !(demand instanceof Demand.ByVolume volume)
                 || !(volume.flowM3PerS().value() > MOST_BELIEVED_M3_PER_S)
@@ -51,7 +51,7 @@ final class Demands {
         }
         double times = volume.flowM3PerS().value() / MOST_OF_2000_HP;
         fields.problem(
-                Keys.TAKES,
+                PointKeys.TAKES,
                 String.format(
                         Locale.ROOT,
                         "%s takes %s = %s L/h, some %.0f times what a 2000 hp engine burns on E85",

@@ -67,7 +67,7 @@ final class DeviceReader {
 
     /** A device that is known by its words alone. */
     private @Nullable Device other(String id, Kind kind, String what, Fields fields) {
-        Demand takes = fields.get(Keys.TAKES);
+        Demand takes = fields.get(PointKeys.TAKES);
         if (takes != null) {
             Demands.question(fields, takes, id);
         }

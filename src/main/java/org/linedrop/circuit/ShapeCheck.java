@@ -111,7 +111,7 @@ final class ShapeCheck {
             if (!heights) {
                 problems.add(
                         place(at, run.id()),
-                        Keys.VIA_MARK.name(),
+                        RunKeys.VIA_MARK.name(),
                         "",
                         "via has heights, and the points have none",
                         "Give all points their height, from the same datum");
@@ -123,7 +123,7 @@ final class ShapeCheck {
                             && device.position() != null) {
                         problems.add(
                                 place(at, run.id()),
-                                Keys.VIA_MARK.name(),
+                                RunKeys.VIA_MARK.name(),
                                 "",
                                 "both via and " + device.id() + " in this run have places, in no order",
                                 "Leave out the height of " + device.id() + ", or write its place into via");
@@ -225,7 +225,7 @@ final class ShapeCheck {
                                 .orElse("Devices here: " + String.join(", ", known));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 "no device \"" + through.device() + "\"",
                                 hint);
@@ -234,7 +234,7 @@ final class ShapeCheck {
                         List<String> ports = Ports.ofDevice(kind("devices", through.device()));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " has the ports " + String.join(", ", ports)
                                         + " and cannot stand inside a run",
@@ -246,7 +246,7 @@ final class ShapeCheck {
                     if (before != null) {
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " already sits at " + before,
                                 "Each device stands once in the file: describe a second one under its own name");
@@ -274,7 +274,7 @@ final class ShapeCheck {
         if (run != null && run.get("parts") instanceof Tree.Items items) {
             for (Tree item : items.items()) {
                 if (item instanceof Tree.Branch part
-                        && part.get(Keys.THROUGH.name()) instanceof Tree.Text text
+                        && part.get(RunKeys.THROUGH.name()) instanceof Tree.Text text
                         && text.text().equals(device)) {
                     return text;
                 }
