@@ -81,6 +81,7 @@ final class CircuitReader {
             return null;
         }
         for (Run run : runs) {
+            wayPoints(run, devices);
             for (Part part : run.parts()) {
                 if (part instanceof Hose hose && hose.bends() == null) {
                     assume(
@@ -111,6 +112,23 @@ final class CircuitReader {
                 limits,
                 assumptions,
                 said);
+    }
+
+    /** A device with a place of its own in a run with way-points: the file does not say which comes first. */
+    private void wayPoints(Run run, List<Device> devices) {
+        for (Part part : run.parts()) {
+            for (Device device : devices) {
+                if (!run.via().isEmpty()
+                        && part instanceof Through through
+                        && through.device().equals(device.id())
+                        && device.position() != null) {
+                    assume(
+                            "way-points",
+                            device.id(),
+                            "taken to sit between those way-points of " + run.id() + " that make the way shortest");
+                }
+            }
+        }
     }
 
     private static boolean takesOfEngine(Device device) {
