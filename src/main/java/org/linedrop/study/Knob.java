@@ -184,15 +184,16 @@ public final class Knob implements Serializable {
         };
     }
 
-    /** The bore of the ends: both have the same key; of two that differ it is the narrower. */
+    /** The bore of the ends: both have the same key, so two that differ have no one number. */
     private static @Nullable Figure endBore(Hose hose) {
-        Figure narrower = null;
+        Figure bore = null;
         for (EndSize end : new EndSize[] {hose.fromEnd(), hose.toEnd()}) {
-            if (end != null && (narrower == null || end.nippleBoreM().value() < narrower.value())) {
-                narrower = end.nippleBoreM();
+            if (end != null && bore != null && end.nippleBoreM().value() != bore.value()) {
+                return null;
             }
+            bore = end == null ? bore : end.nippleBoreM();
         }
-        return narrower;
+        return bore;
     }
 
     /**
