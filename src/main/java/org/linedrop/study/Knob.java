@@ -1,6 +1,9 @@
 package org.linedrop.study;
 
 import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +29,8 @@ import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
+import org.linedrop.units.Display;
+import org.linedrop.units.Unit;
 import org.linedrop.units.Units;
 
 /**
@@ -35,6 +40,7 @@ import org.linedrop.units.Units;
 public final class Knob implements Serializable {
     private static final long serialVersionUID = 1;
 
+    private static final int SHOWN_DIGITS = 4;
     private static final Source DEFAULT = Source.of("default", Status.GIVEN);
 
     /** The key. */
@@ -285,6 +291,39 @@ public final class Knob implements Serializable {
      */
     public String text(double si) {
         return Units.write(si, Units.metric(si, dimension()));
+    }
+
+    /**
+     * A value for a reader: to four digits, in the units of a report.
+     *
+     * @param si      a value in SI
+     * @param display the units
+     * @return for example {@code 4.65 m}, {@code 387.8 kW (520 hp)}; a dash when it is not finite
+     */
+    public String shown(double si, Display display) {
+        if (!Double.isFinite(si)) {
+            return "-";
+        }
+        boolean us = display == Display.US;
+        String symbol = switch (dimension()) {
+            case LENGTH -> us ? Math.abs(si) < 0.1 ? "in" : "ft" : Math.abs(si) < 0.1 && si != 0 ? "mm" : "m";
+            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> us ? "psi" : "kPa";
+            case VOLUME_FLOW -> us ? "US gal/h" : "L/h";
+            case MASS_FLOW -> us ? "lb/h" : "kg/h";
+            case TEMPERATURE -> us ? "F" : "C";
+            case POWER -> us ? "hp" : "kW";
+            case RATIO -> key().equals("takes") || key().equals("grade") || key().startsWith("bleed") ? "%" : "x";
+            default -> Units.metric(si, dimension()).symbol();
+        };
+        String text = digits(si, Units.unit(symbol, dimension())) + " " + symbol;
+        boolean both = dimension() == Dimension.POWER && !us;
+        return both ? text + " (" + digits(si, Units.unit("hp")) + " hp)" : text;
+    }
+
+    private static String digits(double si, Unit unit) {
+        BigDecimal exact = new BigDecimal(Units.number(si, unit));
+        BigDecimal rounded = exact.round(new MathContext(SHOWN_DIGITS, RoundingMode.HALF_UP));
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /**
