@@ -301,6 +301,18 @@ public final class Knob implements Serializable {
      * @return for example {@code 4.65 m}, {@code 387.8 kW (520 hp)}; a dash when it is not finite
      */
     public String shown(double si, Display display) {
+        return shown(si, display, SHOWN_DIGITS);
+    }
+
+    /**
+     * A value for a reader, in the units of a report.
+     *
+     * @param si      a value in SI
+     * @param display the units
+     * @param digits  how many digits, at least 1
+     * @return for example {@code 4.6503 m}; a dash when it is not finite
+     */
+    public String shown(double si, Display display, int digits) {
         if (!Double.isFinite(si)) {
             return "-";
         }
@@ -315,14 +327,14 @@ public final class Knob implements Serializable {
             case RATIO -> key().equals("takes") || key().equals("grade") || key().startsWith("bleed") ? "%" : "x";
             default -> Units.metric(si, dimension()).symbol();
         };
-        String text = digits(si, Units.unit(symbol, dimension())) + " " + symbol;
+        String text = digits(si, Units.unit(symbol, dimension()), digits) + " " + symbol;
         boolean both = dimension() == Dimension.POWER && !us;
-        return both ? text + " (" + digits(si, Units.unit("hp")) + " hp)" : text;
+        return both ? text + " (" + digits(si, Units.unit("hp"), digits) + " hp)" : text;
     }
 
-    private static String digits(double si, Unit unit) {
+    private static String digits(double si, Unit unit, int digits) {
         BigDecimal exact = new BigDecimal(Units.number(si, unit));
-        BigDecimal rounded = exact.round(new MathContext(SHOWN_DIGITS, RoundingMode.HALF_UP));
+        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
