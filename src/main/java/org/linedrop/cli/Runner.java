@@ -31,6 +31,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ExplainCommand.class,
             CompareCommand.class,
+            BottleneckCommand.class,
+            HowFarCommand.class,
             WriteCommand.class,
             CatalogueCommand.class
         },
@@ -43,6 +45,8 @@ import picocli.CommandLine.Spec;
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
+            "  linedrop bottleneck feed.yaml        Where the loss sits, and what one size up of each thing gives.",
+            "  linedrop how-far feed.yaml           The longest run, the highest power, the least pump that still hold.",
             "  linedrop explain --help              How one row of a line came about, step by step.",
             "  linedrop check --help                What a command takes.",
             "",

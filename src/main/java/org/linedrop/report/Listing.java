@@ -128,6 +128,9 @@ public final class Listing<R> {
             json.writeStartObject();
             json.writeStringProperty("list", name);
             json.writeStringProperty("libraryVersion", Library.version());
+            if (heading.endsWith(".")) { // an answer, not a title
+                json.writeStringProperty("sentence", heading);
+            }
             objects.array("rows", columns, rows);
             blocks.forEach(block -> block.write(objects));
             objects.strings("notes", notes);
