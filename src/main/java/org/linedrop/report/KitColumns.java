@@ -56,7 +56,7 @@ final class KitColumns {
             Column.<KitHose>number("pathM", "path", BENCH, KitHose::pathM).as("path", BENCH),
             Column.<KitHose>number("slackShare", "slack", Scale.SHARE, KitHose::slackShare)
                     .as("slack", Scale.SHARE),
-            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM).as("cut", BENCH),
+            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM).as("cut", BENCH, (row, look) -> cut(row, look.display())),
             Column.<KitHose>number(
                     "cutToleranceM",
                     "cut tolerance",
@@ -237,6 +237,13 @@ final class KitColumns {
                 ? "open"
                 : ANGLE.number(row.clocking().angleRad(), look.display()) + " +-"
                         + ANGLE.number(tolerance(row.clocking().tolerance()), look.display());
+    }
+
+    private static String cut(KitHose row, Display display) {
+        return row.cutTolerance() == null
+                ? "-"
+                : BENCH.number(row.cutM(), display) + " +-"
+                        + BENCH.number(row.cutTolerance().value(), display);
     }
 
     static String bend(BendCheck bend, Display display) {

@@ -182,12 +182,21 @@ public final class KitReport {
         missing.forEach((text, hoses) -> line("Clocking open for " + String.join(", ", hoses) + ": " + text + "."));
         remarks.forEach(this::line);
         cut.forEach((from, hoses) ->
-                line("cut: " + String.join(", ", hoses) + " by " + from + ". Other ends, other lengths."));
+                line("cut: " + String.join(", ", hoses) + cutBy(from)));
+        if (!cut.isEmpty()) {
+            line("cut +-: what a cut may be off ("
+                    + Bench.standard().cutToleranceM(1).source().title() + ").");
+        }
         if (!uncut.isEmpty()) {
             line("No cut length for " + String.join(", ", uncut)
                     + ": what an end adds differs by maker. Measure it, and give it in the list of --prices (column"
                     + " cut-off). Cut = overall less both cut-offs.");
         }
+    }
+
+    /** Where the cut-offs are from; hose on barbs has none. */
+    private static String cutBy(String from) {
+        return from.isEmpty() ? " as long as they are" : " by " + from + ". Other ends, other lengths.";
     }
 
     private void joints() {

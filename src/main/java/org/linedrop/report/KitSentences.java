@@ -2,6 +2,8 @@ package org.linedrop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.catalogue.Bench;
+import org.linedrop.fact.Figure;
 import org.linedrop.study.kit.BendCheck;
 import org.linedrop.study.kit.Kit;
 import org.linedrop.study.kit.KitCircuit;
@@ -85,6 +87,7 @@ final class KitSentences {
                             + KitColumns.BENCH.text(hose.pathM(), display) + ".");
                 }
             }
+            lines.addAll(slack(circuit));
             for (KitCircuit.TooShort each : circuit.stretches()) {
                 lines.add((circuit.brake() ? "Length to look at: " : "TOO SHORT? ")
                         + named(circuit, String.join(" and ", each.parts())) + ": "
@@ -93,6 +96,21 @@ final class KitSentences {
                         + KitColumns.LENGTH.text(each.distanceM(), display)
                         + " apart in a straight line: ends, fittings and devices would have to bridge "
                         + KitColumns.LENGTH.text(each.distanceM() - each.partsM(), display) + ".");
+            }
+        }
+        return lines;
+    }
+
+    private List<String> slack(KitCircuit circuit) {
+        Figure usual = Bench.standard().slackShare();
+        List<String> lines = new ArrayList<>();
+        for (KitHose hose : circuit.hoses()) {
+            // half of a thousandth: lengths are not known better
+            if (!circuit.brake() && hose.slackShare() >= 0 && hose.slackShare() < usual.low() - 5e-4) {
+                lines.add("LITTLE SLACK: " + named(circuit, hose.part()) + " has "
+                        + Scale.SHARE.text(hose.slackShare(), display) + " over its path; "
+                        + Scale.SHARE.number(usual.low(), display) + " to "
+                        + Scale.SHARE.text(usual.high(), display) + " is usual (" + usual.source().title() + ").");
             }
         }
         return lines;
@@ -133,7 +151,8 @@ final class KitSentences {
                     + (low.equals(high) ? "" : " (" + low + " to " + high + " by the bores sold)"));
         }
         String all = kit.circuits().size() == 1 ? "" : ", together " + KitColumns.VOLUME.text(kit.volumeM3(), display);
-        String mass = Double.isNaN(kit.fluidKg()) ? "" : ": " + KitColumns.MASS.text(kit.fluidKg(), display);
+        String mass =
+                Double.isNaN(kit.fluidKg()) ? "" : ", which weighs " + KitColumns.MASS.text(kit.fluidKg(), display);
         return "Hose and hard line hold " + String.join(", ", fluids) + all + mass + ".";
     }
 

@@ -175,12 +175,16 @@ public final class PriceForm {
         if (name.isEmpty()) {
             return null;
         }
+        String said = cell(cells, PER);
         double perM = per(cells);
         double price = number(cells, PRICE);
         double mass = number(cells, MASS);
         double cutOff = number(cells, CUT_OFF);
         return new OwnFigures.Row(
                 name,
+                said.isEmpty()
+                        ? OwnFigures.Per.NOT_SAID
+                        : said.equals(PIECE) ? OwnFigures.Per.PIECE : OwnFigures.Per.METRE,
                 price / perM,
                 Double.isNaN(mass) ? mass : Units.from(mass, Units.unit(massUnit, Dimension.MASS)) / perM,
                 Double.isNaN(cutOff) ? cutOff : Units.from(cutOff, Units.unit(cutOffUnit, Dimension.LENGTH)));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
@@ -25,15 +27,23 @@ class KitOutputTest {
     private static final Path HERE = Path.of("src/test/resources/org/linedrop/kit");
     private static final Kit CAR = car();
 
+    private static List<Circuit> circuits() {
+        List<Circuit> circuits = new ArrayList<>();
+        for (String name : List.of("fuel", "oil", "coolant")) {
+            try {
+                circuits.add(CircuitFile.read(HERE.resolve(name + ".yaml")));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return circuits;
+    }
+
     private static Kit car() {
         try {
-            List<Circuit> circuits = new ArrayList<>();
-            for (String name : List.of("fuel", "oil", "coolant")) {
-                circuits.add(CircuitFile.read(HERE.resolve(name + ".yaml")));
-            }
-            return Kit.of(circuits, PriceForm.read(Files.readString(HERE.resolve("prices.csv")), "prices.csv"));
+            return Kit.of(circuits(), PriceForm.read(Files.readString(HERE.resolve("prices.csv")), "prices.csv"));
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -92,12 +102,11 @@ class KitOutputTest {
 
     @Test
     void everyExampleFitsThePage() throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Stream.concat(
-                Files.list(Path.of("src/examples")), Files.list(Path.of("src/test/resources/org/linedrop/report")))) {
-            files = all.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
+        List<Path> files = new ArrayList<>();
+        for (String directory : List.of("src/examples", "src/test/resources/org/linedrop/report")) {
+            try (Stream<Path> all = Files.list(Path.of(directory))) {
+                all.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(files::add);
+            }
         }
         assertThat(files).hasSizeGreaterThan(7);
         for (Path file : files) {
@@ -157,6 +166,28 @@ class KitOutputTest {
         assertThat(own.rows().get(0).mass()).isCloseTo(0.045359237 / 0.3048, within(1e-12));
         assertThat(own.rows().get(1).cutOffM()).isCloseTo(0.81 * 0.0254, within(1e-15));
         assertThat(own.rows().get(1).mass()).isNaN();
+    }
+
+    @Test
+    void priceOfAPieceIsNoPriceOfALength() {
+        OwnFigures own = PriceForm.read("item,per,price\nrace PTFE -8,piece,20\nunion -10,m,6\n", "mine.csv");
+        List<Circuit> circuits = circuits();
+        assertThatThrownBy(() -> Kit.of(circuits, own))
+                .hasMessageContaining("race PTFE -8: it is sold by length, but its line says per piece. Write m or ft")
+                .hasMessageContaining("union -10: it is sold by the piece");
+        // without a word it is of what the thing is sold by
+        Kit kit = Kit.of(circuits, PriceForm.read("item,price\nrace PTFE -8,20\nunion -10,6\n", "mine.csv"));
+        assertThat(kit.cost()).isCloseTo(20 * 2.30 + 6, within(1e-9));
+    }
+
+    @Test
+    void littleSlackIsSaid() {
+        Circuit fuel = circuits().get(0).with(List.of(Change.of("left leg 1", "length", "0.52 m")));
+        assertThat(KitReport.text(Kit.of(List.of(fuel), OwnFigures.NONE), Display.METRIC))
+                .contains("LITTLE SLACK: left leg 1 has 4 % over its path; 5 to 8 % is usual");
+        Circuit shorter = fuel.with(List.of(Change.of("left leg 1", "length", "0.49 m")));
+        assertThat(KitReport.text(Kit.of(List.of(shorter), OwnFigures.NONE), Display.METRIC))
+                .contains("TOO SHORT: left leg 1 is 490 mm overall, its path by its way-points 500 mm.");
     }
 
     @Test

@@ -20,6 +20,8 @@ public record BendCheck(
     public enum Verdict {
         /** Nobody said how it lies. */
         TAKEN_AS_STRAIGHT("taken as straight"),
+        /** Its way-points have no corner. */
+        STRAIGHT("straight by its way-points"),
         /** It has bends, but their radius is not given. */
         RADIUS_NOT_GIVEN("radius not given"),
         /** No least radius is known. */
@@ -57,16 +59,22 @@ public record BendCheck(
      * Judges a radius.
      *
      * @param givenM  the radius of the file; NaN when it has bends without one, null when it has none
-     * @param roomM   the largest radius that the way-points leave room for; infinite when they say nothing
+     * @param roomM   the largest radius that the way-points leave room for; infinite without a corner, NaN without
+     *                way-points
      * @param leastM  the least radius, or null
      */
     static BendCheck of(@Nullable Double givenM, double roomM, @Nullable Figure leastM) {
         double givenRadius = givenM == null || Double.isNaN(givenM) ? Double.POSITIVE_INFINITY : givenM;
-        double radius = Math.min(givenRadius, roomM);
         boolean ofRoute = roomM < givenRadius;
+        double radius = ofRoute ? roomM : givenRadius;
         if (!Double.isFinite(radius)) {
             return new BendCheck(
-                    givenM == null ? Verdict.TAKEN_AS_STRAIGHT : Verdict.RADIUS_NOT_GIVEN, Double.NaN, leastM, false);
+                    givenM != null
+                            ? Verdict.RADIUS_NOT_GIVEN
+                            : Double.isNaN(roomM) ? Verdict.TAKEN_AS_STRAIGHT : Verdict.STRAIGHT,
+                    Double.NaN,
+                    leastM,
+                    false);
         }
         if (leastM == null) {
             return new BendCheck(Verdict.NO_LEAST, radius, null, ofRoute);

@@ -125,7 +125,10 @@ final class CircuitKit {
                 brake ? Clocking.NONE : clocking(hose, stretch, places),
                 brake
                         ? BendCheck.NOT_ASKED
-                        : BendCheck.of(radius, HosePath.roomM(axis), hose.size().minBendRadiusM()));
+                        : BendCheck.of(
+                                radius,
+                                Double.isNaN(path) ? Double.NaN : HosePath.roomM(axis),
+                                hose.size().minBendRadiusM()));
     }
 
     private static String end(@Nullable EndSize end) {

@@ -4,10 +4,14 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.linedrop.catalogue.Bench;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.fact.Place;
+import org.linedrop.fact.Problem;
+import org.linedrop.fact.ProblemsException;
 
 /**
  * What to buy for some circuits of one vehicle, and how to make it up. Quantities only: no circuit is solved.
@@ -46,6 +50,7 @@ public record Kit(
      * @param circuits at least one, each in the case it is to be made up for
      * @param own      what the user knows of prices, masses and cut-offs
      * @return the kit
+     * @throws ProblemsException when something sold by length has a price or mass per piece, or the other way round
      */
     public static Kit of(List<Circuit> circuits, OwnFigures own) {
         Tally tally = new Tally(own);
@@ -58,6 +63,7 @@ public record Kit(
         List<KitItem> items = tally.items();
         Set<String> known = new LinkedHashSet<>();
         items.forEach(item -> known.add(item.item()));
+        check(items, own);
         return new Kit(
                 each,
                 items,
@@ -69,6 +75,26 @@ public record Kit(
                         .map(OwnFigures.Row::item)
                         .filter(item -> !known.contains(item))
                         .toList());
+    }
+
+    private static void check(List<KitItem> items, OwnFigures own) {
+        List<Problem> problems = new ArrayList<>();
+        for (KitItem item : items) {
+            OwnFigures.Per wrong = item.byLength() ? OwnFigures.Per.PIECE : OwnFigures.Per.METRE;
+            if (own.of(item.item()).filter(row -> row.per() == wrong).isPresent()) {
+                problems.add(new Problem(
+                        Place.code(item.item()),
+                        "per",
+                        wrong.name().toLowerCase(Locale.ROOT),
+                        item.byLength()
+                                ? "it is sold by length, but its line says per piece"
+                                : "it is sold by the piece, but its line says per length",
+                        item.byLength() ? "Write m or ft" : "Write piece"));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
     }
 
     /**

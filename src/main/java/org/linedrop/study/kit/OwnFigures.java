@@ -28,11 +28,22 @@ public record OwnFigures(String currency, List<Row> rows) implements Serializabl
      * One thing. What is not known is NaN.
      *
      * @param item    name of the thing, as {@link KitItem#item()}
+     * @param per     what price and mass are of
      * @param price   of a piece, or of a metre of what is sold by length
      * @param mass    kg of a piece, or kg/m of what is sold by length
      * @param cutOffM what an end adds to the length of its hose, m
      */
-    public record Row(String item, double price, double mass, double cutOffM) implements Serializable {}
+    public record Row(String item, Per per, double price, double mass, double cutOffM) implements Serializable {}
+
+    /** What a price or mass is of. */
+    public enum Per {
+        /** A piece. */
+        PIECE,
+        /** A metre. */
+        METRE,
+        /** Whatever the thing is sold by. */
+        NOT_SAID
+    }
 
     Optional<Row> of(String item) {
         return rows.stream().filter(row -> row.item().equals(item)).findFirst();

@@ -45,6 +45,10 @@ class HosePathTest {
         assertThat(BendCheck.of(0.15, Double.POSITIVE_INFINITY, least).verdict())
                 .isEqualTo(BendCheck.Verdict.NOT_UNDER);
         assertThat(BendCheck.of(0.15, 0.10, least).radiusM()).isEqualTo(0.10);
+        assertThat(BendCheck.of(null, Double.POSITIVE_INFINITY, least).verdict())
+                .isEqualTo(BendCheck.Verdict.STRAIGHT);
+        assertThat(BendCheck.of(null, Double.NaN, least).verdict()).isEqualTo(BendCheck.Verdict.TAKEN_AS_STRAIGHT);
+        assertThat(BendCheck.of(0.15, Double.NaN, least).verdict()).isEqualTo(BendCheck.Verdict.NOT_UNDER);
         assertThat(BendCheck.of(Double.NaN, Double.POSITIVE_INFINITY, least).verdict())
                 .isEqualTo(BendCheck.Verdict.RADIUS_NOT_GIVEN);
         assertThat(BendCheck.of(0.15, Double.POSITIVE_INFINITY, null).verdict()).isEqualTo(BendCheck.Verdict.NO_LEAST);
