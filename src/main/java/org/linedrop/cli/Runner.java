@@ -34,6 +34,8 @@ import picocli.CommandLine.Spec;
             BottleneckCommand.class,
             HowFarCommand.class,
             WriteCommand.class,
+            KitCommand.class,
+            GaugesCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
@@ -43,6 +45,8 @@ import picocli.CommandLine.Spec;
             "  linedrop check feed.yaml             Is this feed undersized? All cases, the worst in full.",
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
+            "  linedrop kit fuel.yaml oil.yaml      What to buy and how to make it up.",
+            "  linedrop gauges feed.yaml            What gauges should read on a test day.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
             "  linedrop bottleneck feed.yaml        Where the loss sits, and what one size up of each thing gives.",

@@ -77,7 +77,7 @@ public final class Listing<R> {
         return String.join("\n", lines) + "\n";
     }
 
-    private static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
+    static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
         List<String> lines = new ArrayList<>(Plain.wrap(heading, Plain.WIDTH, 2));
         if (rows.isEmpty()) {
             lines.add("none");
