@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             WriteCommand.class,
+            ReportCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
@@ -40,6 +41,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  linedrop check feed.yaml             Is this feed undersized? All cases, the worst in full.",
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
+            "  linedrop report feed.yaml --help     A page with pictures, to read and to print.",
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
