@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.form.Over;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Words;
@@ -33,6 +34,7 @@ final class ShapeCheck {
             }
         }
         devicesUsed(runs);
+        devicePorts(points, devices, runs);
         wayPoints(points, devices, runs);
         reference(points, runs);
         boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
@@ -111,7 +113,7 @@ final class ShapeCheck {
             if (!heights) {
                 problems.add(
                         place(at, run.id()),
-                        Keys.VIA_MARK.name(),
+                        RunKeys.VIA_MARK.name(),
                         "",
                         "via has heights, and the points have none",
                         "Give all points their height, from the same datum");
@@ -123,7 +125,7 @@ final class ShapeCheck {
                             && device.position() != null) {
                         problems.add(
                                 place(at, run.id()),
-                                Keys.VIA_MARK.name(),
+                                RunKeys.VIA_MARK.name(),
                                 "",
                                 "both via and " + device.id() + " in this run have places, in no order",
                                 "Leave out the height of " + device.id() + ", or write its place into via");
@@ -225,7 +227,7 @@ final class ShapeCheck {
                                 .orElse("Devices here: " + String.join(", ", known));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 "no device \"" + through.device() + "\"",
                                 hint);
@@ -234,7 +236,7 @@ final class ShapeCheck {
                         List<String> ports = Ports.ofDevice(kind("devices", through.device()));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " has the ports " + String.join(", ", ports)
                                         + " and cannot stand inside a run",
@@ -246,7 +248,7 @@ final class ShapeCheck {
                     if (before != null) {
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " already sits at " + before,
                                 "Each device stands once in the file: describe a second one under its own name");
@@ -270,11 +272,47 @@ final class ShapeCheck {
         }
     }
 
+    /** A device with ports works when runs come to them; only the direct way of a thermostat may be plugged. */
+    private void devicePorts(List<Point> points, List<Device> devices, List<Run> runs) {
+        for (Device device : devices) {
+            List<String> met = new ArrayList<>();
+            for (Run run : runs) {
+                met.add(run.from().text());
+                met.add(run.to().text());
+            }
+            boolean any = device.ports().stream().anyMatch(port -> met.contains(device.id() + "." + port));
+            for (String port : device.ports()) {
+                if (any && !port.equals(Thermostat.DIRECT) && !met.contains(device.id() + "." + port)) {
+                    problems.add(
+                            problems.place(line(device.id()), 0, device.id()),
+                            "",
+                            "",
+                            "no run meets " + device.id() + "." + port,
+                            "Let a run start or end there");
+                }
+            }
+            if (device instanceof Regulator regulator
+                    && !regulator.overPoint().isEmpty()
+                    && points.stream().noneMatch(point -> point.id().equals(regulator.overPoint()))) {
+                List<String> known = new ArrayList<>(List.of(Over.AIR, Over.MANIFOLD));
+                points.forEach(point -> known.add(point.id()));
+                problems.add(
+                        problems.place(line(device.id()), 0, device.id()),
+                        DeviceKeys.HOLDS.name(),
+                        regulator.holds().write(),
+                        "it holds over \"" + regulator.overPoint() + "\", which is no point here",
+                        Words.nearest(regulator.overPoint(), known)
+                                .map(near -> "Did you mean " + near + "?")
+                                .orElse("Write over air, over manifold, or over a point of this file"));
+            }
+        }
+    }
+
     private static @Nullable Tree throughTree(Tree.@Nullable Branch run, String device) {
         if (run != null && run.get("parts") instanceof Tree.Items items) {
             for (Tree item : items.items()) {
                 if (item instanceof Tree.Branch part
-                        && part.get(Keys.THROUGH.name()) instanceof Tree.Text text
+                        && part.get(RunKeys.THROUGH.name()) instanceof Tree.Text text
                         && text.text().equals(device)) {
                     return text;
                 }
