@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
             WriteCommand.class,
             KitCommand.class,
             GaugesCommand.class,
+            ReportCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
@@ -44,6 +45,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  linedrop check feed.yaml             Is this feed undersized? All cases, the worst in full.",
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
+            "  linedrop report feed.yaml --help     A page with pictures, to read and to print.",
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop kit fuel.yaml oil.yaml      What to buy and how to make it up.",
             "  linedrop gauges feed.yaml            What gauges should read on a test day.",
