@@ -101,7 +101,7 @@ final class LimitReader {
     }
 
     /** What may be limited of a kind, with its dimension; a state is no quantity. */
-    private static Map<String, Dimension> quantities(String kind) {
+    static Map<String, Dimension> quantities(String kind) {
         if (Keys.POINTS.stream().anyMatch(k -> k.word().equals(kind))) {
             return OF_POINTS;
         }
@@ -113,6 +113,11 @@ final class LimitReader {
             known.put(STATE, Dimension.RATIO);
         }
         return known;
+    }
+
+    /** States of a kind of device that a limit may ask for. */
+    static List<String> states(String kind) {
+        return STATES.getOrDefault(kind, List.of());
     }
 
     /** A bound as Linedrop writes it; the text itself where it is none. */
@@ -129,7 +134,7 @@ final class LimitReader {
 
     private static LimitText bound(String kind, String quantity, Dimension dimension, String text) {
         return quantity.equals(STATE)
-                ? LimitText.readState(text, STATES.getOrDefault(kind, List.of()))
+                ? LimitText.readState(text, states(kind))
                 : LimitText.read(text, dimension);
     }
 

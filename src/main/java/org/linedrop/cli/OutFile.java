@@ -61,6 +61,14 @@ final class OutFile {
         }
     }
 
+    /** Writes a file that must not be there yet. */
+    void writeNew(String text) throws Trouble {
+        if (Files.exists(path)) {
+            throw new Trouble(path + " is there already and is not written over. Name another file");
+        }
+        write(text);
+    }
+
     void write(String text) throws Trouble {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         try {

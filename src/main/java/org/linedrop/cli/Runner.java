@@ -32,6 +32,8 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             WriteCommand.class,
+            NewCommand.class,
+            SchemaCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
@@ -42,6 +44,7 @@ import picocli.CommandLine.Spec;
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
+            "  linedrop new feed --out feed.yaml    A commented file to start from.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
             "  linedrop explain --help              How one row of a line came about, step by step.",
             "  linedrop check --help                What a command takes.",
