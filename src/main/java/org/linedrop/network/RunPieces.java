@@ -44,6 +44,7 @@ final class RunPieces {
         } else if (ends.from() != null && ends.to() != null) {
             made.lift(ends.from(), ends.to());
         }
+        made.gateLift();
         return made.pieces;
     }
 
@@ -210,6 +211,31 @@ final class RunPieces {
             }
         }
         share(first, pieces.size(), start, to);
+    }
+
+    /** A device that switches has no lift of its own: its neighbour takes it, or a row that is nothing but height. */
+    private void gateLift() {
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            if (piece.gate == null || piece.liftPa == 0) {
+                continue;
+            }
+            if (i > 0 && pieces.get(i - 1).gate == null && !pieces.get(i - 1).takes()) {
+                pieces.get(i - 1).liftPa += piece.liftPa;
+            } else if (i + 1 < pieces.size() && pieces.get(i + 1).gate == null) {
+                pieces.get(i + 1).liftPa += piece.liftPa;
+            } else {
+                Piece height = new Piece("height", "height", piece.part, "", piece.stream);
+                height.row = piece.row;
+                height.inBoreM = piece.inBoreM;
+                height.outBoreM = piece.inBoreM;
+                height.liftPa = piece.liftPa;
+                piece.row += ".1";
+                height.row += ".0";
+                pieces.add(i, height);
+            }
+            piece.liftPa = 0;
+        }
     }
 
     private @Nullable Position devicePosition(String id) {

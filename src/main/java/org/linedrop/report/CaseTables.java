@@ -144,7 +144,7 @@ final class CaseTables {
                 row.limit().id() + " " + bound(row),
                 row.limit().from(),
                 placed.check().caseName(),
-                Columns.scale(row).text(row.value(), display),
+                row.ofState() ? row.state() : Columns.scale(row).text(row.value(), display),
                 differences.signed(row.margin(), display),
                 differences.signed(row.marginLow(), display),
                 row.verdict() == Verdict.HOLDS ? verdict : verdict.toUpperCase(Locale.ROOT));
@@ -169,7 +169,7 @@ final class CaseTables {
     private void reason(Placed placed, List<String> reasons) {
         String reason = placed.row().reason();
         if (!reason.isEmpty() && Standing.solved(placed.check())) {
-            reasons.add(placed.row().limit().id() + " not judged at "
+            reasons.add(placed.row().limit().id() + " " + placed.row().verdict().word() + " at "
                     + placed.check().caseName() + ": " + reason);
         }
     }
