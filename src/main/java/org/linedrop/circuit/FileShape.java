@@ -37,8 +37,8 @@ public final class FileShape {
      * @return the kinds; empty where the value is no list of elements
      */
     public static List<Kind> items(Key<?> key) {
-        if (key.equals(Keys.CURVES_MARK)) {
-            return List.of(Keys.CURVE);
+        if (key.equals(DeviceKeys.CURVES_MARK)) {
+            return List.of(DeviceKeys.CURVE);
         }
         if (key.equals(RunKeys.VIA_MARK)) {
             return List.of(PointKeys.WAY_POINT);

@@ -78,6 +78,7 @@ final class OutFile {
             }
             Path beside = path.resolveSibling(
                     "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");
+            beside.toFile().deleteOnExit(); // where the run is stopped half way
             try {
                 Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                 move(beside);

@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.linedrop.fact.Words;
 import org.linedrop.report.Library;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -103,7 +105,7 @@ final class Runner implements Runnable {
         StringWriter complaints = new StringWriter();
         int code = commandLine(said, complaints).execute(arguments);
         try {
-            write(complaints.toString(), err);
+            write(printable(complaints.toString()), err);
         } catch (IOException e) {
             // nobody listens to messages; the code still says it
         }
@@ -120,12 +122,23 @@ final class Runner implements Runnable {
     }
 
     private static int unwritable(String why, OutputStream err) {
+        say("cannot write the report: " + why, err);
+        return BAD_INPUT;
+    }
+
+    /** Says something in a line of its own. */
+    static void say(String message, OutputStream err) {
         try {
-            write("cannot write the report: " + why + "\n", err);
+            write(message + System.lineSeparator(), err);
         } catch (IOException e) {
             // nowhere left to say it
         }
-        return BAD_INPUT;
+    }
+
+    /** Messages repeat what a file or an argument says; none of it may steer the terminal. */
+    private static String printable(String messages) {
+        return messages.lines().map(Words::printable).collect(Collectors.joining(System.lineSeparator()))
+                + (messages.isEmpty() ? "" : System.lineSeparator());
     }
 
     private static void write(String text, OutputStream to) throws IOException {
