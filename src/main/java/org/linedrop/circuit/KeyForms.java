@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.circuit.form.Forms;
+import org.linedrop.circuit.form.Said;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Words;
 import org.linedrop.fluid.Fluid;
@@ -104,6 +105,25 @@ final class KeyForms {
         return new Measured<>(form, List.of(dimension));
     }
 
+    /** Figures with one unit and one word at the end, and what they measure. */
+    record Column(Dimension dimension, List<Figure> figures) {}
+
+    /** A line of a sheet whose unit says which of several things it holds. */
+    static Key.Form<Column> columnOf(String example, Dimension... dimensions) {
+        return of(example, String::strip, (text, scope) -> {
+            List<Figure> figures = Forms.figures(text, "", dimensions);
+            Dimension dimension =
+                    Units.readList(Said.of(text).value(), dimensions).get(0).dimension();
+            for (Figure figure : figures) {
+                if (!(figure.value() > 0)) {
+                    throw new Key.FormException(
+                            "\"" + text + "\": figures above 0 are wanted", "Write for example " + example);
+                }
+            }
+            return new Column(dimension, figures);
+        });
+    }
+
     /** A quantity of one of several dimensions, without provenance. */
     static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
         return new Measured<>(
@@ -159,10 +179,17 @@ final class KeyForms {
     /** The name of a fluid. */
     static Key.Form<Fluid> fluid() {
         return of("E85 summer", String::strip, (text, scope) -> {
+            Fluid own = scope.fluids().get(text.strip());
+            if (own != null) {
+                return own;
+            }
             try {
                 return Fluids.find(text);
             } catch (UnknownFluidException unknown) {
-                throw new Key.FormException(unknown.getMessage(), "");
+                String near = Words.nearest(text.strip(), scope.fluids().keySet())
+                        .map(name -> "Or did you mean your own " + name + "?")
+                        .orElse("");
+                throw new Key.FormException(unknown.getMessage(), near);
             }
         });
     }

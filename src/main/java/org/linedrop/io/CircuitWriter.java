@@ -10,8 +10,8 @@ import org.linedrop.fact.Words;
 
 /**
  * Writes circuit files. What is written reads back to an equal circuit, bit for bit, in metric units and with keys in
- * the order of the key table; comments of the file a circuit was read from are not kept, and sections used with a
- * prefix are written out.
+ * the order of the key table; comments of the file a circuit was read from are not kept, sections used with a
+ * prefix are written out, and the hoses of catalogue files beside it are written into it.
  */
 public final class CircuitWriter {
     private static final String HEAD = "# Written by Linedrop: metric units; comments are not kept.\n";
