@@ -14,11 +14,12 @@ import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
-import org.linedrop.circuit.Filter;
+import org.linedrop.circuit.FloatValve;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.NumberKey;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Surroundings;
 import org.linedrop.fact.Figure;
@@ -184,8 +185,11 @@ public final class Knob implements Serializable {
             case "altitude", "depth", "cap", "bleed cold", "bleed hot" -> Figure.exact(0, DEFAULT);
             case "gravity" -> Figure.exact(Surroundings.STANDARD_GRAVITY_M_PER_S2, DEFAULT);
             case "clog" -> Figure.exact(1, DEFAULT);
+            case "open" -> Figure.exact(1, DEFAULT);
             case "exponent" ->
-                circuit.device(key.subject()).orElse(null) instanceof Filter filter ? filter.exponent() : null;
+                circuit.device(key.subject()).orElse(null) instanceof Resistance device ? device.exponent() : null;
+            case "cd" ->
+                circuit.device(key.subject()).orElse(null) instanceof FloatValve valve ? valve.discharge() : null;
             default -> null;
         };
     }

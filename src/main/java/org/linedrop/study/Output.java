@@ -128,7 +128,7 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
             if (runs.get(i).id().equals(subject)) {
                 Trace.RunTrace trace = result.network().runs().get(i);
                 var around = result.circuit().surroundings();
-                return result.solution().massFlowKgPerS(trace.branch())
+                return result.solution().massFlowKgPerS(trace.first().branch())
                         / around.fluid().at(around.temperatureK().value()).densityKgPerM3();
             }
         }
