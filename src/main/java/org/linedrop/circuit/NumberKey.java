@@ -85,7 +85,7 @@ public final class NumberKey implements Serializable {
         this.least = least;
         this.most = most;
         this.tables = held.shape() == NumberShape.TABLE
-                        && element.words().get(Keys.CURVES_MARK.name()) instanceof Tree.Items items
+                        && element.words().get(DeviceKeys.CURVES_MARK.name()) instanceof Tree.Items items
                 ? items
                 : null;
     }
@@ -97,19 +97,19 @@ public final class NumberKey implements Serializable {
      * @return keys of the file, of the engine, of points, devices and parts, in the order of the file
      */
     public static List<NumberKey> of(Circuit circuit) {
-        Scope scope = new Scope(circuit.catalogue(), false);
+        Scope scope = new Scope(circuit.catalogue(), false); // nothing is complained of here
         List<NumberKey> all = new ArrayList<>();
         for (Element element : Element.of(circuit.words().here())) {
             for (Key<?> key : element.kind().keys()) {
                 number(element, key, scope).ifPresent(all::add);
             }
-            if (element.words().get(Keys.TUBE.name()) instanceof Tree.Text tube) {
+            if (element.words().get(RunKeys.TUBE.name()) instanceof Tree.Text tube) {
                 all.add(tubeBore(element, tube.text()));
             }
-            if (element.words().get(Keys.CURVES_MARK.name()) instanceof Tree.Items) {
+            if (element.words().get(DeviceKeys.CURVES_MARK.name()) instanceof Tree.Items) {
                 Figure one = Figure.exact(1, Source.of("its tables as they are", Status.GIVEN));
                 NumberShape.Held held = new NumberShape.Held(NumberShape.TABLE, one, Dimension.RATIO);
-                all.add(new NumberKey(element, TABLE, Keys.CURVES_MARK.name(), "", held, true, 0.01, 100));
+                all.add(new NumberKey(element, TABLE, DeviceKeys.CURVES_MARK.name(), "", held, true, 0.01, 100));
             }
         }
         return all;
@@ -181,7 +181,7 @@ public final class NumberKey implements Serializable {
         return new NumberKey(
                 element,
                 BORE,
-                Keys.TUBE.name(),
+                RunKeys.TUBE.name(),
                 text,
                 new NumberShape.Held(NumberShape.TUBE_BORE, bore, Dimension.LENGTH),
                 true,
@@ -281,12 +281,13 @@ public final class NumberKey implements Serializable {
     private static Tree.Items scaled(Tree.Items tables, double factor) {
         List<Tree> all = new ArrayList<>();
         for (Tree item : tables.items()) {
-            if (item instanceof Tree.Branch curve && curve.get(Keys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
+            if (item instanceof Tree.Branch curve
+                    && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
                 List<Quantity> said = Units.readList(flows.text(), Dimension.VOLUME_FLOW);
                 double[] made =
                         said.stream().mapToDouble(flow -> flow.si() * factor).toArray();
                 String text = Units.writeList(made, said.get(0).unit());
-                all.add(curve.with(Keys.CURVE_FLOW.name(), new Tree.Text(text, flows.line(), flows.column())));
+                all.add(curve.with(DeviceKeys.CURVE_FLOW.name(), new Tree.Text(text, flows.line(), flows.column())));
             } else {
                 all.add(item);
             }

@@ -14,11 +14,11 @@ import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
-import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.NumberKey;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Surroundings;
 import org.linedrop.fact.Figure;
@@ -158,8 +158,8 @@ public final class Knob implements Serializable {
             return Optional.empty();
         }
         Device device = circuit.device(key.subject()).orElse(null);
-        if (device instanceof Pump pump && key.key().equals("runs at")) {
-            // a pump table is not extended
+        if (device instanceof Pump pump && key.key().equals("runs at") && key.dimension() == Dimension.VOLTAGE) {
+            // between tables by volts nothing is known beyond them
             double lowest = pump.curves().get(0).at();
             double highest = pump.curves().get(pump.curves().size() - 1).at();
             return Optional.of(new Knob(key, now, lowest, highest));
@@ -185,7 +185,9 @@ public final class Knob implements Serializable {
             case "gravity" -> Figure.exact(Surroundings.STANDARD_GRAVITY_M_PER_S2, DEFAULT);
             case "clog" -> Figure.exact(1, DEFAULT);
             case "exponent" ->
-                circuit.device(key.subject()).orElse(null) instanceof Filter filter ? filter.exponent() : null;
+                circuit.device(key.subject()).orElse(null) instanceof Resistance one && one.second() == null
+                        ? one.exponent()
+                        : null;
             default -> null;
         };
     }
