@@ -74,7 +74,7 @@ public final class Fitted {
         if (circuit.words().here().get("devices") instanceof Tree.Branch devices) {
             for (Tree.Entry entry : devices.entries()) {
                 if (entry.value() instanceof Tree.Branch device
-                        && device.get(Keys.PORTS.name()) instanceof Tree.Text said) {
+                        && device.get(DeviceKeys.PORTS.name()) instanceof Tree.Text said) {
                     ports.put(
                             entry.key(),
                             DevicePorts.read(said.text(), catalogue).of(entry.key()));

@@ -230,7 +230,7 @@ class KitTest {
 
     @Test
     void devicesWithoutALawAreNoTrouble() throws IOException {
-        for (String file : List.of("oil-loop", "front-cooler", "twin-rails-return")) {
+        for (String file : List.of("oil-loop", "front-cooler")) {
             Kit kit = Kit.of(
                     List.of(CircuitFile.read(Path.of("src/test/resources/org/linedrop/io/" + file + ".yaml"))),
                     OwnFigures.NONE);
