@@ -158,21 +158,21 @@ public record Bench(List<Note> notes, List<Rule> figures) implements Serializabl
             rules.add(new Rule(
                     row.text("quantity"),
                     row.text("name"),
-                    new Figure(si(row, "low", unit), si(row, "usual", unit), si(row, "high", unit), sources.of(row)),
+                    new Figure(si(sources, row, "low", unit), si(sources, row, "usual", unit), si(sources, row, "high", unit), sources.of(row)),
                     unit.equals("1"),
-                    over == null ? 0 : Sources.toSi(row, over, "in"),
-                    to == null ? Double.POSITIVE_INFINITY : Sources.toSi(row, to, "in")));
+                    over == null ? 0 : sources.toSi(row, over, "in"),
+                    to == null ? Double.POSITIVE_INFINITY : sources.toSi(row, to, "in")));
         }
         return new Bench(notes, rules);
     }
 
-    private static double si(CsvTable.Row row, String column, String unit) {
+    private static double si(Sources sources, CsvTable.Row row, String column, String unit) {
         double value = row.number(column);
         return switch (unit) {
             case "1" -> value;
             case "kg/m3" -> value;
             case "deg" -> Units.from(value, Units.unit("deg", Dimension.ANGLE));
-            default -> Sources.toSi(row, value, unit);
+            default -> sources.toSi(row, value, unit);
         };
     }
 }
