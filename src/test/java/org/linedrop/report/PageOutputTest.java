@@ -115,7 +115,15 @@ class PageOutputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hostile.yaml", "long-names.yaml", "too-much.yaml", "brake.yaml", "returns.yaml"})
+    @ValueSource(
+            strings = {
+                "hostile.yaml",
+                "long-names.yaml",
+                "too-much.yaml",
+                "brake.yaml",
+                "returns.yaml",
+                "../io/front-cooler.yaml"
+            })
     void nothingAFileSaysBecomesMarkup(String file) {
         FeedCheck check = Golden.own(file);
         for (Display display : Display.values()) {
