@@ -11,6 +11,8 @@ import org.linedrop.fact.Words;
 final class CaseMerge {
     private static final String LIKE = "like";
     private static final int MOST_LIKES = 20;
+    /** Sections whose elements a case may change. */
+    private static final List<String> ELEMENTS = List.of("points", "devices", "runs", FluidReader.SECTION);
 
     private final Problems problems;
 
@@ -76,7 +78,7 @@ final class CaseMerge {
         if (subject.equals("limits") && change.value() instanceof Tree.Branch limits) {
             return file.with(subject, limits(file.get(subject), limits));
         }
-        for (String section : List.of("points", "devices", "runs")) {
+        for (String section : ELEMENTS) {
             if (file.get(section) instanceof Tree.Branch elements
                     && elements.get(subject) instanceof Tree.Branch element
                     && change.value() instanceof Tree.Branch patch) {
@@ -193,7 +195,7 @@ final class CaseMerge {
 
     private static List<String> subjects(Tree.Branch file) {
         List<String> known = new ArrayList<>();
-        for (String section : List.of("points", "devices", "runs")) {
+        for (String section : ELEMENTS) {
             if (file.get(section) instanceof Tree.Branch elements) {
                 known.addAll(names(elements));
             }

@@ -19,7 +19,7 @@ import org.linedrop.fact.Source;
 final class CatalogueReader {
     static final String FILES = "files";
     private static final String SECTION = "catalogue";
-    private static final String HOSES = "hoses";
+    static final String HOSES = "hoses";
     private static final String EXAMPLE =
             "Write hoses: and below it my hose: {like: race PTFE, sizes: -6 -8, bore: 7.9 10.2 mm measured}";
 

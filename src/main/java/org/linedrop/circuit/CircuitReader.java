@@ -29,6 +29,7 @@ final class CircuitReader {
     private final Map<String, Tree.Entry> ids = new LinkedHashMap<>();
     private final List<Notice> assumptions = new ArrayList<>();
     private final JointCheck joints;
+    private final FluidReader fluids;
 
     CircuitReader(Tree.Branch file, Catalogue catalogue, Problems problems) {
         this.file = file;
@@ -36,8 +37,23 @@ final class CircuitReader {
         String service = file.get(FileKeys.SERVICE.name()) instanceof Tree.Text text ? text.text() : "";
         boolean otherFluid = Arrays.stream(Service.values())
                 .anyMatch(known -> !known.fuel() && known.word().equals(service));
-        this.scope = new Scope(catalogue, !otherFluid);
+        this.fluids = new FluidReader(problems);
+        Map<String, Fluid> own = fluids.read(file.get(FluidReader.SECTION));
+        this.scope = new Scope(catalogue, !otherFluid, own, ratedLiquid(file, own, !otherFluid));
         this.joints = new JointCheck(catalogue);
+    }
+
+    private static boolean ratedLiquid(Tree.Branch file, Map<String, Fluid> own, boolean mayBeFuel) {
+        try {
+            return file.get(FileKeys.FLUID.name()) instanceof Tree.Text text
+                    && RatedLiquid.needed(
+                            FileKeys.FLUID
+                                    .form()
+                                    .read(text.text(), new Scope(Catalogue.standard(), mayBeFuel, own, false)),
+                            mayBeFuel);
+        } catch (Key.FormException unknown) {
+            return false; // complained of where the key is read
+        }
     }
 
     /** The circuit, or null where problems were found. */
@@ -55,7 +71,7 @@ final class CircuitReader {
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)
                         || devices.stream().anyMatch(CircuitReader::takesOfEngine);
         new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
-        if (fields.complete(top)) {
+        if (fields.complete(top) && !fluids.broken(fields.text(FileKeys.FLUID).strip())) {
             temperatures(fields, runs);
         }
         if (kept == Joints.REFUSED) {
@@ -65,6 +81,7 @@ final class CircuitReader {
             return null;
         }
         for (Run run : runs) {
+            wayPoints(run, devices);
             for (Part part : run.parts()) {
                 if (part instanceof Hose hose && hose.bends() == null) {
                     assume(
@@ -79,6 +96,10 @@ final class CircuitReader {
             assumptions.addAll(joints.notices());
         }
         assumptions.addAll(UserRows.notices(scope.catalogue(), runs));
+        Notice ownFluid = fluids.notice(Objects.requireNonNull(fields.get(FileKeys.FLUID)));
+        if (ownFluid != null) {
+            assumptions.add(ownFluid);
+        }
         return new Circuit(
                 fields.get(FileKeys.TITLE, "untitled"),
                 CaseMerge.thisCase(file),
@@ -91,6 +112,23 @@ final class CircuitReader {
                 limits,
                 assumptions,
                 said);
+    }
+
+    /** A device with a place of its own in a run with way-points: the file does not say which comes first. */
+    private void wayPoints(Run run, List<Device> devices) {
+        for (Part part : run.parts()) {
+            for (Device device : devices) {
+                if (!run.via().isEmpty()
+                        && part instanceof Through through
+                        && through.device().equals(device.id())
+                        && device.position() != null) {
+                    assume(
+                            "way-points",
+                            device.id(),
+                            "taken to sit between those way-points of " + run.id() + " that make the way shortest");
+                }
+            }
+        }
     }
 
     private static boolean takesOfEngine(Device device) {

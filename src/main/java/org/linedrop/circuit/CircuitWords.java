@@ -55,6 +55,7 @@ public final class CircuitWords {
     private Tree section(String name, Tree.Branch said) {
         return switch (name) {
             case "engine" -> element(said, FileKeys.ENGINE_KIND);
+            case FluidReader.SECTION -> each(said, entry -> element(entry, FluidKeys.FLUID));
             case "points" -> each(said, entry -> element(entry, kind(entry, Keys.POINTS)));
             case "devices" -> each(said, entry -> element(entry, kind(entry, Keys.DEVICES)));
             case "runs" -> each(said, entry -> element(entry, RunKeys.RUN));
@@ -229,6 +230,9 @@ public final class CircuitWords {
         }
         if (file.get("devices") instanceof Tree.Branch devices && devices.get(id) instanceof Tree.Branch device) {
             return kind(CaseMerge.merge(device, patch), Keys.DEVICES);
+        }
+        if (file.get(FluidReader.SECTION) instanceof Tree.Branch fluids && fluids.get(id) != null) {
+            return FluidKeys.FLUID;
         }
         if (!(file.get("runs") instanceof Tree.Branch runs)) {
             return null;

@@ -47,8 +47,8 @@ public final class Keys {
     public static final List<Key<?>> TOP = FileKeys.ALL;
 
     /** Keys of the whole file that hold more than one value, in the order in which they are written. */
-    public static final List<String> SECTIONS =
-            List.of("engine", "catalogue", "points", "devices", "runs", "limits", "cases", "sections", "uses");
+    public static final List<String> SECTIONS = List.of(
+            "engine", "fluids", "catalogue", "points", "devices", "runs", "limits", "cases", "sections", "uses");
 
     private Keys() {}
 

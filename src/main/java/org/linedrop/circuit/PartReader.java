@@ -37,34 +37,24 @@ final class PartReader {
     }
 
     /**
+     * What was read of one line of a run.
+     *
+     * @param part       the part; null where it could not be read, which was complained of
+     * @param endHeightM height of its end, null when not given
+     */
+    record Read(@Nullable Part part, @Nullable Figure endHeightM) {}
+
+    /**
      * Reads one part.
      *
      * @param number its number, such as {@code feed 4}
      * @param keys   what is said of it
-     * @return the part; null where it could not be read, which was complained of
      */
-    @Nullable Part part(String number, Tree.Branch keys) {
+    Read part(String number, Tree.Branch keys) {
         for (Kind kind : Keys.PARTS) {
             if (keys.get(kind.word()) != null) {
                 Fields fields = new Fields(keys, number, kind, List.of(), scope, problems);
-                String id = fields.get(RunKeys.NAME, number);
-                try {
-                    return switch (kind.word()) {
-                        case "hose" -> hose(id, fields);
-                        case "tube" -> tube(id, fields);
-                        case "adapter" -> adapter(id, fields);
-                        case "bulkhead" -> bulkhead(id, fields);
-                        case "union" -> union(id, fields);
-                        case "through" -> through(number, fields);
-                        case "restrictor" -> restriction(id, fields);
-                        case "valve" -> valve(id, fields);
-                        case "law" -> statedLaw(id, fields);
-                        default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
-                    };
-                } catch (CatalogueException wrong) {
-                    fields.problem(kind.keys().get(0), wrong.message(), wrong.hint());
-                    return null;
-                }
+                return new Read(part(number, kind, fields), fields.get(RunKeys.ENDS_AT_HEIGHT));
             }
         }
         List<String> words = Keys.PARTS.stream().map(Kind::word).toList();
@@ -74,7 +64,28 @@ final class PartReader {
                 "",
                 "it is not said what this part is",
                 "A part has one of the keys " + String.join(", ", words));
-        return null;
+        return new Read(null, null);
+    }
+
+    private @Nullable Part part(String number, Kind kind, Fields fields) {
+        String id = fields.get(RunKeys.NAME, number);
+        try {
+            return switch (kind.word()) {
+                case "hose" -> hose(id, fields);
+                case "tube" -> tube(id, fields);
+                case "adapter" -> adapter(id, fields);
+                case "bulkhead" -> bulkhead(id, fields);
+                case "union" -> union(id, fields);
+                case "through" -> through(number, fields);
+                case "restrictor" -> restriction(id, fields);
+                case "valve" -> valve(id, fields);
+                case "law" -> statedLaw(id, fields);
+                default -> throw new IllegalStateException("no reader for a part of kind " + kind.word());
+            };
+        } catch (CatalogueException wrong) {
+            fields.problem(kind.keys().get(0), wrong.message(), wrong.hint());
+            return null;
+        }
     }
 
     private @Nullable Part hose(String id, Fields fields) {

@@ -23,6 +23,10 @@ final class RunKeys {
             "temperature",
             number(Dimension.TEMPERATURE, "C", 173.15, 573.15, "Is that C or F?"),
             "its own temperature; the nearest of part, run and circuit wins");
+    static final Key<Figure> ENDS_AT_HEIGHT = optional(
+            "ends at height",
+            number(Dimension.LENGTH, "m", Double.NEGATIVE_INFINITY, 10, "Heights are from one datum in the vehicle"),
+            "height of its end over the datum; shared by length between known heights when not given");
     static final Key<String> VIA_MARK = optional(
             "via",
             KeyForms.words("a list of {ahead: 0.5 m, height: 0.9 m}"),
@@ -162,15 +166,22 @@ final class RunKeys {
                             BORE,
                             END_BORE,
                             LOSS_FACTOR,
+                            ENDS_AT_HEIGHT,
                             TEMPERATURE_OF_PART,
                             NAME)),
-            new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, TEMPERATURE_OF_PART, NAME)),
-            new Kind("adapter", "an adapter", List.of(ADAPTER, TEMPERATURE_OF_PART, NAME)),
-            new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, TEMPERATURE_OF_PART, NAME)),
-            new Kind("union", "a union between two swivel nuts", List.of(UNION, TEMPERATURE_OF_PART, NAME)),
-            new Kind("through", "an in-line device", List.of(THROUGH, TEMPERATURE_OF_PART)),
-            new Kind("restrictor", "a drilled hole", List.of(RESTRICTOR, RESTRICTOR_LENGTH, TEMPERATURE_OF_PART, NAME)),
-            new Kind("valve", "an open valve", List.of(VALVE, KV, CV, TEMPERATURE_OF_PART, NAME)),
+            new Kind("tube", "a hard line", List.of(TUBE, LENGTH, BENDS, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
+            new Kind("adapter", "an adapter", List.of(ADAPTER, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
+            new Kind("bulkhead", "a bulkhead fitting", List.of(BULKHEAD, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
+            new Kind(
+                    "union",
+                    "a union between two swivel nuts",
+                    List.of(UNION, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
+            new Kind("through", "an in-line device", List.of(THROUGH, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART)),
+            new Kind(
+                    "restrictor",
+                    "a drilled hole",
+                    List.of(RESTRICTOR, RESTRICTOR_LENGTH, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
+            new Kind("valve", "an open valve", List.of(VALVE, KV, CV, ENDS_AT_HEIGHT, TEMPERATURE_OF_PART, NAME)),
             new Kind(
                     "law",
                     "a law stated outright",
@@ -184,6 +195,7 @@ final class RunKeys {
                             LAW_N,
                             LAW_HEADS,
                             LAW_POWER,
+                            ENDS_AT_HEIGHT,
                             TEMPERATURE_OF_PART,
                             NAME)));
 

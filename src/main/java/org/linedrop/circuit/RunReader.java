@@ -42,7 +42,8 @@ final class RunReader {
             Port start = from == null ? null : port(from, Tank.OUTLET);
             Port end = to == null ? null : port(to, Tank.RETURN);
             joints.start(entry.key(), start);
-            List<Part> parts = parts(entry.key(), branch);
+            List<Run.EndHeight> endHeights = new ArrayList<>();
+            List<Part> parts = parts(entry.key(), branch, endHeights);
             joints.end(branch, end);
             if (start != null && end != null) {
                 runs.add(new Run(
@@ -51,6 +52,7 @@ final class RunReader {
                         end,
                         via(entry.key(), branch),
                         parts,
+                        endHeights,
                         fields.get(RunKeys.TEMPERATURE_OF_PART)));
             }
         }
@@ -108,7 +110,7 @@ final class RunReader {
         return new Port(text, tank ? tankPort : "");
     }
 
-    private List<Part> parts(String run, Tree.Branch branch) {
+    private List<Part> parts(String run, Tree.Branch branch, List<Run.EndHeight> endHeights) {
         Tree said = branch.get(RunKeys.PARTS_MARK.name());
         List<Part> parts = new ArrayList<>();
         if (said == null || (said instanceof Tree.Text text && text.text().equals("none"))) {
@@ -131,10 +133,13 @@ final class RunReader {
                     CircuitReader.register(
                             new Tree.Entry(name.text(), name.line(), name.column(), keys), ids, problems);
                 }
-                Part part = partReader.part(number, keys);
-                joints.next(i + 1, item, part);
-                if (part != null) {
-                    parts.add(part);
+                PartReader.Read read = partReader.part(number, keys);
+                joints.next(i + 1, item, read.part());
+                if (read.part() != null) {
+                    parts.add(read.part());
+                    if (read.endHeightM() != null) {
+                        endHeights.add(new Run.EndHeight(parts.size(), read.endHeightM()));
+                    }
                 }
             } else if (!(item instanceof Tree.Text text && text.text().equals("none"))) {
                 problems.add(

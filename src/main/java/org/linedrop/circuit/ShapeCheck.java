@@ -35,7 +35,7 @@ final class ShapeCheck {
         }
         devicesUsed(runs);
         devicePorts(points, devices, runs);
-        wayPoints(points, devices, runs);
+        new PlaceCheck(problems, file).check(points, devices, runs);
         reference(points, runs);
         boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
         if (engineNeeded && !halfSaid && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
@@ -100,39 +100,6 @@ final class ShapeCheck {
             }
         }
         problems.add(place(at, run.id()), key, port.text(), message, hint);
-    }
-
-    /** Way-points need heights at the ends; a device with a place of its own is one itself. */
-    private void wayPoints(List<Point> points, List<Device> devices, List<Run> runs) {
-        boolean heights = points.stream().anyMatch(point -> point.position() != null);
-        for (Run run : runs) {
-            if (run.via().isEmpty()) {
-                continue;
-            }
-            Tree at = runTree(run);
-            if (!heights) {
-                problems.add(
-                        place(at, run.id()),
-                        RunKeys.VIA_MARK.name(),
-                        "",
-                        "via has heights, and the points have none",
-                        "Give all points their height, from the same datum");
-            }
-            for (Part part : run.parts()) {
-                for (Device device : devices) {
-                    if (part instanceof Through through
-                            && through.device().equals(device.id())
-                            && device.position() != null) {
-                        problems.add(
-                                place(at, run.id()),
-                                RunKeys.VIA_MARK.name(),
-                                "",
-                                "both via and " + device.id() + " in this run have places, in no order",
-                                "Leave out the height of " + device.id() + ", or write its place into via");
-                    }
-                }
-            }
-        }
     }
 
     private void unknownPort(Run run, String key, Port port, @Nullable Tree at) {

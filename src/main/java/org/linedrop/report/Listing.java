@@ -82,7 +82,7 @@ public final class Listing<R> {
         return String.join("\n", lines) + "\n";
     }
 
-    private static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
+    static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
         List<String> lines = new ArrayList<>(Plain.wrap(heading, Plain.WIDTH, 2));
         if (rows.isEmpty()) {
             lines.add("none");
@@ -150,6 +150,9 @@ public final class Listing<R> {
             json.writeStartObject();
             json.writeStringProperty("list", name);
             json.writeStringProperty("libraryVersion", Library.version());
+            if (heading.endsWith(".")) { // an answer, not a title
+                json.writeStringProperty("sentence", heading);
+            }
             objects.array("rows", columns, rows);
             blocks.forEach(block -> block.write(objects));
             objects.strings("notes", notes);

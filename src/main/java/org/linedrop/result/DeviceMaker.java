@@ -62,7 +62,8 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
             }
             double wanted = wantedKgPerS();
             double spilled = spilledKgPerS(row.massFlowKgPerS(), wanted);
-            boolean canSpill = Math.abs(spilled) > 1e-6 * Math.abs(wanted); // a dead-headed feed balances to 1e-9
+            // nothing spills in a loop, and a dead-headed feed balances to 1e-9
+            boolean canSpill = wanted > 0 && Math.abs(spilled) > 1e-6 * wanted;
             double density = row.massFlowKgPerS() / row.flowM3PerS();
             return made(
                     row,
@@ -70,7 +71,7 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
                     new DeviceRow.Fact("risePa", -row.localDropPa()),
                     new DeviceRow.Fact("inletMarginPa", inletMarginPa(row)),
                     new DeviceRow.Fact("spilledFlowM3PerS", canSpill ? spilled / density : Double.NaN),
-                    new DeviceRow.Fact("spareFlowRatio", canSpill && wanted > 0 ? spilled / wanted : Double.NaN));
+                    new DeviceRow.Fact("spareFlowRatio", canSpill ? spilled / wanted : Double.NaN));
         });
     }
 

@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
@@ -46,25 +48,100 @@ final class CaseJudge {
     }
 
     private CaseCheck check() {
-        LimitRow decisive = uncontrolled().orElse(decisive());
-        if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || decisive == null) {
-            return new CaseCheck(result, null, decisive, null, null, null);
+        LimitRow nearest = nearest(result.limits().stream()
+                .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
+                .toList());
+        if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || nearest == null) {
+            return new CaseCheck(result, null, nearest, null, null, null);
         }
         Result lossless = Result.of(circuit, LOSSLESS);
-        CaseVerdict verdict = verdict(lossless);
-        boolean returnLine = verdict == CaseVerdict.RETURN_LIMITED;
-        String subject = decisive.limit().subject();
-        List<PartRow> way = returnLine ? Way.after(result.usual(), subject) : Way.to(result.usual(), subject);
-        CaseCheck.Culprit culprit = culprit(way);
-        boolean wantsMending = verdict == CaseVerdict.UNDERSIZED || verdict == CaseVerdict.UNSURE || returnLine;
-        CaseCheck.Mend mend = wantsMending ? mend(decisive, way) : null;
-        return new CaseCheck(result, verdict, decisive, culprit, lossless, mend);
+        if (result.usual().boilingAtPump().isPresent() && uncontrolled().isEmpty()) {
+            return new CaseCheck(
+                    result, CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null);
+        }
+        List<LimitRow> broken = result.limits().stream()
+                .filter(row -> row.verdict() == Verdict.BROKEN)
+                .sorted(Comparator.comparingDouble(CaseJudge::closeness))
+                .toList();
+        if (!broken.isEmpty()) {
+            return broken(broken, lossless);
+        }
+        List<LimitRow> unsure = result.limits().stream()
+                .filter(row -> row.verdict() == Verdict.UNSURE)
+                .toList();
+        if (!unsure.isEmpty()) {
+            LimitRow decisive = Objects.requireNonNull(nearest(unsure));
+            List<PartRow> way = way(decisive);
+            CaseCheck.Mend mend = decisive.margin() < 0 ? mend(decisive, way) : null;
+            return new CaseCheck(result, CaseVerdict.UNSURE, decisive, culprit(way), lossless, mend);
+        }
+        return new CaseCheck(result, whenAllHolds(), nearest, culprit(way(nearest)), lossless, null);
     }
 
-    /** The limit with the smallest margin over its bound, broken ones first; null when none can be judged. */
-    private @Nullable LimitRow decisive() {
-        return result.limits().stream()
-                .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
+    /** The first of the verdicts that broken limits ask for, with the limit that asks for it. */
+    private CaseCheck broken(List<LimitRow> broken, Result lossless) {
+        CaseCheck first = null;
+        for (LimitRow row : broken) {
+            CaseCheck check = broken(row, lossless);
+            CaseVerdict verdict = Objects.requireNonNull(check.verdict());
+            if (first == null || verdict.compareTo(Objects.requireNonNull(first.verdict())) < 0) {
+                first = check;
+            }
+        }
+        return Objects.requireNonNull(first);
+    }
+
+    private CaseCheck broken(LimitRow row, Result lossless) {
+        Optional<LimitRow> uncontrolled =
+                uncontrolled().filter(other -> other.limit().equals(row.limit()));
+        List<PartRow> way =
+                uncontrolled.isPresent() ? Way.after(result.usual(), row.limit().subject()) : way(row);
+        boolean byLines = holds(lossless, row);
+        if (uncontrolled.isPresent()) {
+            CaseVerdict verdict = byLines ? CaseVerdict.RETURN_LIMITED : CaseVerdict.OUT_OF_CONTROL;
+            return new CaseCheck(result, verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null);
+        }
+        // in a loop with legs side by side lines without loss say little: a change that was solved and holds says it
+        CaseCheck.Mend mend = mend(row, way);
+        if (byLines || mend != null) {
+            return new CaseCheck(result, CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend);
+        }
+        return new CaseCheck(result, notByLines(row), row, culprit(way), lossless, null);
+    }
+
+    /** What is to blame where no line is. */
+    private CaseVerdict notByLines(LimitRow row) {
+        boolean over = row.value() > row.bound();
+        if (row.limit().quantity().startsWith("inlet")
+                && over == row.limit().quantity().equals("inlet vacuum")) {
+            return CaseVerdict.SHORT_AT_THE_INLET;
+        }
+        if (holds(Result.of(circuit, LOSSLESS_AND_LEVEL), row)) {
+            return CaseVerdict.STARVED;
+        }
+        return over || reliefOpen(result.usual()) ? CaseVerdict.OUT_OF_CONTROL : CaseVerdict.PUMP_SHORT;
+    }
+
+    /** Whether a relief valve lets go of more than a trace of what is pumped. */
+    static boolean reliefOpen(Result result) {
+        return result.devices().stream()
+                .anyMatch(device -> device.kind().equals(OneWayValve.RELIEF)
+                        && device.state().equals("open"));
+    }
+
+    /** What fluid passes on its way to the subject of a limit; for a flow through a device the rest of its run too. */
+    private List<PartRow> way(LimitRow row) {
+        String subject = row.limit().subject();
+        List<PartRow> way = new ArrayList<>(Way.to(result.usual(), subject));
+        if (row.limit().quantity().equals("flow")) {
+            way.addAll(Way.behind(result.usual(), subject));
+        }
+        return List.copyOf(way);
+    }
+
+    /** The one with the smallest margin over its bound, null when there is none. */
+    private static @Nullable LimitRow nearest(List<LimitRow> rows) {
+        return rows.stream()
                 .min(Comparator.comparingDouble(CaseJudge::closeness))
                 .orElse(null);
     }
@@ -88,29 +165,7 @@ final class CaseJudge {
                 .findFirst();
     }
 
-    private CaseVerdict verdict(Result lossless) {
-        Optional<LimitRow> uncontrolled = uncontrolled();
-        if (uncontrolled.isPresent() && !holds(lossless, List.of(uncontrolled.get()))) {
-            return CaseVerdict.OUT_OF_CONTROL;
-        }
-        if (result.usual().boilingAtPump().isPresent()) {
-            return CaseVerdict.SHORT_AT_THE_INLET;
-        }
-        if (uncontrolled.isPresent()) {
-            return CaseVerdict.RETURN_LIMITED;
-        }
-        List<LimitRow> broken = result.limits().stream()
-                .filter(row -> row.verdict() == Verdict.BROKEN)
-                .toList();
-        if (!broken.isEmpty()) {
-            if (holds(lossless, broken)) {
-                return CaseVerdict.UNDERSIZED;
-            }
-            return holds(Result.of(circuit, LOSSLESS_AND_LEVEL), broken) ? CaseVerdict.STARVED : CaseVerdict.PUMP_SHORT;
-        }
-        if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.UNSURE)) {
-            return CaseVerdict.UNSURE;
-        }
+    private CaseVerdict whenAllHolds() {
         if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.NOT_JUDGED)) {
             return CaseVerdict.ADEQUATE; // too much is not said where a limit could not be judged
         }
@@ -120,8 +175,8 @@ final class CaseJudge {
                 : CaseVerdict.ADEQUATE;
     }
 
-    private static boolean holds(Result other, List<LimitRow> limits) {
-        return other.outcome() == Outcome.CONVERGED && limits.stream().allMatch(row -> other.margin(row.limit()) >= 0);
+    private static boolean holds(Result other, LimitRow row) {
+        return other.outcome() == Outcome.CONVERGED && other.margin(row.limit()) >= 0;
     }
 
     /** The hose or tube that loses most on the way to the limit's subject. */
@@ -188,17 +243,19 @@ final class CaseJudge {
     private record Candidate(Run run, Part part, double lossPa) {}
 
     private CaseCheck.@Nullable Mend mendTogether(List<Candidate> candidates, LimitRow decisive) {
-        List<Change> together = new ArrayList<>();
-        List<String> words = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            Optional<Sizes.Step> step = Sizes.larger(circuit.catalogue(), candidate.run(), candidate.part(), 1);
-            if (step.isPresent()) {
-                together.addAll(step.get().changes());
-                words.add(words(candidate.part().id()) + " in " + step.get().words());
-                Optional<CaseCheck.Mend> found =
-                        words.size() < 2 ? Optional.empty() : tried(together, String.join("; ", words), decisive);
-                if (found.isPresent()) {
-                    return found.get();
+        for (int up = 1; up <= MOST_SIZES_UP; up++) {
+            List<Change> together = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            for (Candidate candidate : candidates) {
+                Optional<Sizes.Step> step = Sizes.larger(circuit.catalogue(), candidate.run(), candidate.part(), up);
+                if (step.isPresent()) {
+                    together.addAll(step.get().changes());
+                    words.add(words(candidate.part().id()) + " in " + step.get().words());
+                    Optional<CaseCheck.Mend> found =
+                            words.size() < 2 ? Optional.empty() : tried(together, String.join("; ", words), decisive);
+                    if (found.isPresent()) {
+                        return found.get();
+                    }
                 }
             }
         }

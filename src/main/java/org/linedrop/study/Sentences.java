@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Service;
+import org.linedrop.fact.Notice;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.LimitRow;
@@ -49,12 +51,19 @@ final class Sentences {
         }
         text.append(verdict.word().toUpperCase(Locale.ROOT)).append(": ");
         switch (verdict) {
-            case OUT_OF_CONTROL, RETURN_LIMITED -> uncontrolled(limit, verdict);
+            case RETURN_LIMITED -> uncontrolled(limit, verdict);
+            case OUT_OF_CONTROL -> {
+                if (limit.ofState()) {
+                    uncontrolled(limit, verdict);
+                } else {
+                    held(limit);
+                }
+            }
             case UNDERSIZED -> undersized(limit);
             case UNSURE -> unsure(limit);
             case PUMP_SHORT -> pumpShort(limit);
             case STARVED -> starved(limit);
-            case SHORT_AT_THE_INLET -> inlet();
+            case SHORT_AT_THE_INLET -> inlet(limit);
             default -> holds(limit, verdict);
         }
         return text.toString();
@@ -62,7 +71,8 @@ final class Sentences {
 
     /** {@code at full load }, or nothing where the file does not name its case. */
     private String at() {
-        return check.caseName().equals(Circuit.UNNAMED_CASE) ? "" : "at " + check.caseName() + " ";
+        String name = check.caseName();
+        return name.equals(Circuit.UNNAMED_CASE) ? "" : (name.startsWith("at ") ? "" : "at ") + name + " ";
     }
 
     /** The figure of a limit: what its subject gets. */
@@ -177,7 +187,7 @@ final class Sentences {
     private void mend() {
         CaseCheck.Mend mend = check.mend();
         if (mend == null) {
-            text.append(" No single change of size up to two sizes, nor all lines one size up, holds.");
+            text.append(" No change of size up to two sizes, of one line or of all on the way, holds.");
             return;
         }
         LimitRow row = mend.limit();
@@ -284,26 +294,55 @@ final class Sentences {
     }
 
     private void pumpShort(LimitRow row) {
-        text.append("not the line: at ")
-                .append(check.caseName())
-                .append(' ')
+        text.append("not the line: ")
+                .append(at())
                 .append(gets(row))
                 .append(", ")
                 .append(off(row));
         lossless(row);
     }
 
-    private void inlet() {
+    private void inlet(LimitRow row) {
         text.append(at());
-        check.result()
-                .usual()
-                .boilingAtPump()
-                .ifPresent(
-                        notice -> text.append(notice.element())
-                                .append(" on the way into the pump: ")
-                                .append(notice.text())
-                                .append(
-                                        ". A wider or shorter line, a higher or cooler tank, or a pump in the tank would help."));
+        Optional<Notice> boils = check.result().usual().boilingAtPump();
+        if (boils.isPresent()) {
+            text.append(boils.get().element())
+                    .append(" on the way into the pump: ")
+                    .append(boils.get().text());
+        } else {
+            text.append(gets(row)).append(", ").append(off(row));
+            CaseCheck.Culprit culprit = check.culprit();
+            if (culprit != null) {
+                text.append("; ")
+                        .append(culprit.words())
+                        .append(" takes ")
+                        .append(whole(culprit.lossPa()))
+                        .append(' ')
+                        .append(display.unit(Dimension.PRESSURE_DIFFERENCE).symbol());
+            }
+        }
+        text.append(". A wider or shorter line, a higher or cooler tank, or a pump in the tank would help.");
+    }
+
+    /** Over what is allowed, or held down by a relief valve: no line is to blame and no line mends it. */
+    private void held(LimitRow row) {
+        text.append(at()).append(gets(row)).append(", ").append(off(row)).append('.');
+        if (row.value() > row.bound()) {
+            text.append(" No line is too small: a restrictor, a regulator or a smaller pump would hold it down.");
+            return;
+        }
+        for (DeviceRow device : check.result().usual().devices()) {
+            if (device.kind().equals(OneWayValve.RELIEF) && device.state().equals("open")) {
+                text.append(" The pump is not short: the ")
+                        .append(device.id())
+                        .append(" lets go of ")
+                        .append(display.text(device.flowM3PerS(), Dimension.VOLUME_FLOW))
+                        .append(" at ")
+                        .append(display.text(device.inletPressurePa(), Dimension.GAUGE_PRESSURE))
+                        .append('.');
+            }
+        }
+        lossless(row);
     }
 
     private void starved(LimitRow row) {
@@ -317,7 +356,8 @@ final class Sentences {
             return;
         }
         double margin = check.lossless().margin(row.limit());
-        if (!Double.isNaN(margin)) {
+        boolean ofFlow = row.limit().quantity().equals("flow"); // legs side by side rob each other
+        if (!Double.isNaN(margin) && !ofFlow) {
             text.append(text.charAt(text.length() - 1) == '.' ? " With" : "; with")
                     .append(" no line loss at all it would still be ")
                     .append(difference(margin, row))

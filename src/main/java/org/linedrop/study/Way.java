@@ -106,4 +106,21 @@ final class Way {
         }
         return List.copyOf(way);
     }
+
+    /**
+     * The rows behind a device in its own run.
+     *
+     * @param result a solved circuit
+     * @param device name of a device
+     * @return rows in flow order; empty where it stands in no run
+     */
+    static List<PartRow> behind(Result result, String device) {
+        for (PartRow row : result.rows()) {
+            if (row.part().equals(device)) {
+                List<PartRow> rows = result.rows(row.run());
+                return List.copyOf(rows.subList(rows.indexOf(row) + 1, rows.size()));
+            }
+        }
+        return List.of();
+    }
 }
