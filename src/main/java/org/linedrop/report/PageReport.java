@@ -193,7 +193,8 @@ public final class PageReport {
 
     private void pictures() {
         if (shown != null) {
-            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + ", the worst of those solved.";
+            String worst = Standing.judged(circuit) ? ", the worst of those solved." : ".";
+            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + worst;
             Element diagram = section("Circuit");
             remark(diagram, of);
             picture(diagram, "circuit");

@@ -424,7 +424,7 @@ final class StairPicture {
                 .ifPresent(pressurePa ->
                         dots.add(new PartLook(axis.at(shown(pressurePa)), middle, Shades.PAPER, Shades.GIVEN)));
         bounds.stream()
-                .filter(bound -> subject(stop, bound))
+                .filter(bound -> subject(stop, bound) && !far.contains(bound))
                 .forEach(bound ->
                         dots.add(new PartLook(axis.at(shown(bound.boundPa())), middle, Shades.LIMIT, Shades.LIMIT)));
     }
