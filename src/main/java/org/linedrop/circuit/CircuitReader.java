@@ -62,7 +62,7 @@ final class CircuitReader {
         Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
         Engine engine = engine();
         List<Point> points = points();
-        List<Device> devices = devices(points);
+        List<Device> devices = devices(points, new DeviceReader(scope, problems, assumptions, fields, engine));
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
         List<Limit> limits =
                 new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
@@ -132,10 +132,7 @@ final class CircuitReader {
     }
 
     private static boolean takesOfEngine(Device device) {
-        return device instanceof OtherDevice other
-                && other.values().stream()
-                        .anyMatch(value -> value.key().equals(PointKeys.TAKES.name())
-                                && value.text().endsWith("of engine"));
+        return device instanceof Rail rail && rail.takes() instanceof Demand.OfEngine;
     }
 
     /** Refuses temperatures at which nothing is known of the fluid. */
@@ -269,7 +266,7 @@ final class CircuitReader {
         return points;
     }
 
-    private List<Device> devices(List<Point> points) {
+    private List<Device> devices(List<Point> points, DeviceReader reader) {
         boolean heights = points.stream().anyMatch(point -> point.position() != null);
         List<Device> devices = new ArrayList<>();
         for (Tree.Entry entry : branch("devices").entries()) {
@@ -280,14 +277,14 @@ final class CircuitReader {
             }
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
-            joints.ports(entry.key(), fields.get(Keys.PORTS));
+            joints.ports(entry.key(), fields.get(DeviceKeys.PORTS));
             if (heights && !Ports.ofDevice(kind.word()).isEmpty() && !fields.has(PointKeys.HEIGHT)) {
                 fields.problem(
                         PointKeys.HEIGHT,
                         "height is missing, and points have one",
                         "Give it for all points and for devices with ports, or for none (none: lift is left out)");
             }
-            Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
+            Device device = reader.device(entry.key(), kind, fields);
             if (device != null) {
                 devices.add(device);
             }

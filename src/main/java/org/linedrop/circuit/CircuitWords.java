@@ -129,8 +129,8 @@ public final class CircuitWords {
     }
 
     private Tree item(Tree.Branch item, Key<?> list) {
-        if (list == Keys.CURVES_MARK) {
-            return element(item, Keys.CURVE);
+        if (list == DeviceKeys.CURVES_MARK) {
+            return element(item, DeviceKeys.CURVE);
         }
         return element(item, list == RunKeys.VIA_MARK ? PointKeys.WAY_POINT : partKind(item));
     }

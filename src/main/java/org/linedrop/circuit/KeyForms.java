@@ -131,6 +131,19 @@ final class KeyForms {
                 (text, scope) -> Units.read(text, dimensions));
     }
 
+    /** A count, written bare. */
+    static Key.Form<Integer> count(String example, int most) {
+        return of(example, String::strip, (text, scope) -> {
+            String plain = text.strip();
+            int count = plain.matches("\\d{1,4}") ? Integer.parseInt(plain) : 0;
+            if (!(count >= 1 && count <= most)) {
+                throw new Key.FormException(
+                        "\"" + text + "\" is no count from 1 to " + most, "Write for example " + example);
+            }
+            return count;
+        });
+    }
+
     /** Any text that is not empty. */
     static Key.Form<String> words(String example) {
         return of(example, String::strip, (text, scope) -> {

@@ -41,9 +41,11 @@ final class LimitReader {
     private static final Map<String, List<String>> STATES = new LinkedHashMap<>();
 
     static {
-        STATES.put("bypass regulator", List.of("in control", "shut", "wide open"));
-        STATES.put("relief valve", List.of("shut", "open"));
-        STATES.put("thermostat", List.of("shut", "opening", "open"));
+        STATES.put(Regulator.BYPASS, List.of("in control", "shut", "wide open"));
+        STATES.put(Regulator.DEAD_HEAD, List.of("in control", "shut", "wide open"));
+        STATES.put(OneWayValve.RELIEF, List.of("shut", "open"));
+        STATES.put(OneWayValve.CHECK, List.of("shut", "open"));
+        STATES.put(Thermostat.KIND, List.of("shut", "opening", "open"));
     }
 
     /** Name of the limit on a device's state. */

@@ -25,6 +25,9 @@ final class PointKeys {
             "left",
             number(Dimension.LENGTH, "m", NONE, 10, "Distances are from one datum in the vehicle"),
             "distance to the left of the datum, 0 when not given");
+    /** Where something is. */
+    static final List<Key<?>> PLACE = List.of(HEIGHT, AHEAD, LEFT);
+
     static final Key<Double> GAUGE_BORE = optional(
             "bore",
             KeyForms.form("14 mm", PointReader::gaugeBore, PointReader::gaugeBoreText),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.form.Over;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Words;
@@ -33,6 +34,7 @@ final class ShapeCheck {
             }
         }
         devicesUsed(runs);
+        devicePorts(points, devices, runs);
         new PlaceCheck(problems, file).check(points, devices, runs);
         reference(points, runs);
         boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
@@ -233,6 +235,42 @@ final class ShapeCheck {
                                     ? "Put \"through: " + entry.key() + "\" where it sits, or delete it"
                                     : "Name its ports in from and to of the runs that meet it, or delete it");
                 }
+            }
+        }
+    }
+
+    /** A device with ports works when runs come to them; only the direct way of a thermostat may be plugged. */
+    private void devicePorts(List<Point> points, List<Device> devices, List<Run> runs) {
+        for (Device device : devices) {
+            List<String> met = new ArrayList<>();
+            for (Run run : runs) {
+                met.add(run.from().text());
+                met.add(run.to().text());
+            }
+            boolean any = device.ports().stream().anyMatch(port -> met.contains(device.id() + "." + port));
+            for (String port : device.ports()) {
+                if (any && !port.equals(Thermostat.DIRECT) && !met.contains(device.id() + "." + port)) {
+                    problems.add(
+                            problems.place(line(device.id()), 0, device.id()),
+                            "",
+                            "",
+                            "no run meets " + device.id() + "." + port,
+                            "Let a run start or end there");
+                }
+            }
+            if (device instanceof Regulator regulator
+                    && !regulator.overPoint().isEmpty()
+                    && points.stream().noneMatch(point -> point.id().equals(regulator.overPoint()))) {
+                List<String> known = new ArrayList<>(List.of(Over.AIR, Over.MANIFOLD));
+                points.forEach(point -> known.add(point.id()));
+                problems.add(
+                        problems.place(line(device.id()), 0, device.id()),
+                        DeviceKeys.HOLDS.name(),
+                        regulator.holds().write(),
+                        "it holds over \"" + regulator.overPoint() + "\", which is no point here",
+                        Words.nearest(regulator.overPoint(), known)
+                                .map(near -> "Did you mean " + near + "?")
+                                .orElse("Write over air, over manifold, or over a point of this file"));
             }
         }
     }

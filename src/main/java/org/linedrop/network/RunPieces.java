@@ -40,6 +40,7 @@ final class RunPieces {
         if (ends.from() != null && ends.to() != null) {
             Lift.share(circuit, run, made.pieces, ends.from(), ends.to());
         }
+        made.gateLift();
         return made.pieces;
     }
 
@@ -147,5 +148,30 @@ final class RunPieces {
         piece.row = kind;
         piece.story = Story.of(List.of(new Explanation.Given("bore", piece.boreM, "m")), "bore", null);
         return piece;
+    }
+
+    /** A device that switches has no lift of its own: its neighbour takes it, or a row that is nothing but height. */
+    private void gateLift() {
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            if (piece.gate == null || piece.liftPa == 0) {
+                continue;
+            }
+            if (i > 0 && pieces.get(i - 1).gate == null && !pieces.get(i - 1).takes()) {
+                pieces.get(i - 1).liftPa += piece.liftPa;
+            } else if (i + 1 < pieces.size() && pieces.get(i + 1).gate == null) {
+                pieces.get(i + 1).liftPa += piece.liftPa;
+            } else {
+                Piece height = new Piece("height", "height", piece.part, "", piece.stream);
+                height.row = piece.row;
+                height.inBoreM = piece.inBoreM;
+                height.outBoreM = piece.inBoreM;
+                height.liftPa = piece.liftPa;
+                piece.row += ".1";
+                height.row += ".0";
+                pieces.add(i, height);
+            }
+            piece.liftPa = 0;
+        }
     }
 }

@@ -38,7 +38,7 @@ final class RunTable {
 
     /** Whether a row loses pressure rather than makes it. */
     private static boolean isLine(PartRow row) {
-        return !row.kind().equals("pump");
+        return !row.kind().endsWith("pump");
     }
 
     List<String> lines() {

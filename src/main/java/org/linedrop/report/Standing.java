@@ -52,7 +52,7 @@ final class Standing {
         double none = Double.NaN;
         String reason = "brakes are not for us to judge";
         return new LimitRow(
-                row.limit(), Verdict.NOT_JUDGED, row.value(), row.bound(), row.unit(), none, none, none, reason);
+                row.limit(), Verdict.NOT_JUDGED, row.value(), row.bound(), row.unit(), none, none, none, reason, "");
     }
 
     /** The worst first; equals stay in the order of the file. */

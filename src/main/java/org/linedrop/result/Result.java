@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.Explanation;
 import org.linedrop.fact.Notice;
 import org.linedrop.network.CircuitNetwork;
@@ -184,6 +185,10 @@ public final class Result {
      */
     public double margin(Limit limit) {
         double value = Quantities.of(this, limit).value();
+        if (limit.bound().kind() == LimitText.Kind.STATE) {
+            boolean held = Quantities.state(this, limit).equals(limit.bound().words());
+            return Double.isNaN(value) ? (held ? 0 : Double.NaN) : value;
+        }
         return Double.isNaN(value) ? Double.NaN : limit.bound().margin(value);
     }
 
@@ -226,14 +231,9 @@ public final class Result {
         return Explainer.explain(orThrow(), row);
     }
 
-    /**
-     * Mass flow of a run.
-     *
-     * @param run its trace
-     * @return kg/s, positive in the sense of the run
-     */
-    double massFlowKgPerS(Trace.RunTrace run) {
-        return solution.massFlowKgPerS(run.branch());
+    /** Mass flow of a section of a run in kg/s, positive in the sense of the run. */
+    double massFlowKgPerS(Trace.Section section) {
+        return solution.massFlowKgPerS(section.branch());
     }
 
     /** What tees and Y blocks do here. */

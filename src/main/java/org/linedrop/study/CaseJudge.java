@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Service;
 import org.linedrop.fluid.Band;
@@ -28,6 +29,7 @@ final class CaseJudge {
             new CircuitNetwork.Setting(Bores.USUAL, Band.USUAL, true, false);
     private static final CircuitNetwork.Setting LOSSLESS_AND_LEVEL =
             new CircuitNetwork.Setting(Bores.USUAL, Band.USUAL, true, true);
+    private static final String WIDE_OPEN = "wide open";
     /** How many sizes up a single part is tried in before several parts are changed at once. */
     private static final int MOST_SIZES_UP = 2;
 
@@ -44,15 +46,18 @@ final class CaseJudge {
     }
 
     private CaseCheck check() {
-        LimitRow decisive = decisive();
+        LimitRow decisive = uncontrolled().orElse(decisive());
         if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || decisive == null) {
             return new CaseCheck(result, null, decisive, null, null, null);
         }
         Result lossless = Result.of(circuit, LOSSLESS);
-        CaseCheck.Culprit culprit = culprit(decisive);
         CaseVerdict verdict = verdict(lossless);
-        boolean wantsMending = verdict == CaseVerdict.UNDERSIZED || verdict == CaseVerdict.UNSURE;
-        CaseCheck.Mend mend = wantsMending ? mend(decisive) : null;
+        boolean returnLine = verdict == CaseVerdict.RETURN_LIMITED;
+        String subject = decisive.limit().subject();
+        List<PartRow> way = returnLine ? Way.after(result.usual(), subject) : Way.to(result.usual(), subject);
+        CaseCheck.Culprit culprit = culprit(way);
+        boolean wantsMending = verdict == CaseVerdict.UNDERSIZED || verdict == CaseVerdict.UNSURE || returnLine;
+        CaseCheck.Mend mend = wantsMending ? mend(decisive, way) : null;
         return new CaseCheck(result, verdict, decisive, culprit, lossless, mend);
     }
 
@@ -60,13 +65,39 @@ final class CaseJudge {
     private @Nullable LimitRow decisive() {
         return result.limits().stream()
                 .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
-                .min(Comparator.comparingDouble(row -> row.margin() / Math.max(Math.abs(row.bound()), 1e-9)))
+                .min(Comparator.comparingDouble(CaseJudge::closeness))
                 .orElse(null);
     }
 
+    /** Margin over bound; of a state without a figure what its verdict says. */
+    private static double closeness(LimitRow row) {
+        double ratio = row.margin() / Math.max(Math.abs(row.bound()), 1e-9);
+        if (!Double.isNaN(ratio)) {
+            return ratio;
+        }
+        return row.verdict() == Verdict.HOLDS ? Double.MAX_VALUE : -Double.MAX_VALUE;
+    }
+
+    /** A regulator that is wide open where it should hold. */
+    private Optional<LimitRow> uncontrolled() {
+        return result.limits().stream()
+                .filter(row -> row.verdict() == Verdict.BROKEN && row.ofState())
+                .filter(row -> row.state().equals(WIDE_OPEN)
+                        && circuit.device(row.limit().subject()).orElse(null) instanceof Regulator regulator
+                        && regulator.bypass())
+                .findFirst();
+    }
+
     private CaseVerdict verdict(Result lossless) {
+        Optional<LimitRow> uncontrolled = uncontrolled();
+        if (uncontrolled.isPresent() && !holds(lossless, List.of(uncontrolled.get()))) {
+            return CaseVerdict.OUT_OF_CONTROL;
+        }
         if (result.usual().boilingAtPump().isPresent()) {
             return CaseVerdict.SHORT_AT_THE_INLET;
+        }
+        if (uncontrolled.isPresent()) {
+            return CaseVerdict.RETURN_LIMITED;
         }
         List<LimitRow> broken = result.limits().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
@@ -94,11 +125,11 @@ final class CaseJudge {
     }
 
     /** The hose or tube that loses most on the way to the limit's subject. */
-    private CaseCheck.@Nullable Culprit culprit(LimitRow decisive) {
+    private CaseCheck.@Nullable Culprit culprit(List<PartRow> way) {
         Map<String, Double> losses = new LinkedHashMap<>();
         double all = 0;
-        for (PartRow row : Way.to(result.usual(), decisive.limit().subject())) {
-            if (!row.kind().equals("pump")) {
+        for (PartRow row : way) {
+            if (!row.kind().endsWith("pump")) {
                 double loss = row.frictionDropPa() + row.localDropPa();
                 all += loss + row.liftDropPa();
                 losses.merge(row.part(), loss, Double::sum);
@@ -129,8 +160,7 @@ final class CaseJudge {
      * The smallest change that was solved and holds at usual bores: one part one size up, the one that loses most first,
      * then two sizes up, then more and more parts one size up.
      */
-    private CaseCheck.@Nullable Mend mend(LimitRow decisive) {
-        List<PartRow> way = Way.to(result.usual(), decisive.limit().subject());
+    private CaseCheck.@Nullable Mend mend(LimitRow decisive, List<PartRow> way) {
         List<Candidate> candidates = new ArrayList<>();
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
@@ -182,10 +212,15 @@ final class CaseJudge {
                 .sum();
     }
 
+    private static boolean heldAtUsualBores(LimitRow row) {
+        return row.verdict() == Verdict.NOT_JUDGED
+                || (row.ofState() ? row.verdict() != Verdict.BROKEN && !(row.margin() < 0) : row.margin() >= 0);
+    }
+
     private Optional<CaseCheck.Mend> tried(List<Change> changes, String words, LimitRow decisive) {
         CaseResult changed = CaseResult.of(circuit.with(changes));
         boolean holds = changed.outcome() == Outcome.CONVERGED
-                && changed.limits().stream().allMatch(row -> row.verdict() == Verdict.NOT_JUDGED || row.margin() >= 0);
+                && changed.limits().stream().allMatch(CaseJudge::heldAtUsualBores);
         return holds
                 ? changed.limits().stream()
                         .filter(row -> row.limit().equals(decisive.limit()))

@@ -10,6 +10,7 @@ import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.PartRow;
+import org.linedrop.result.Result;
 import org.linedrop.result.Verdict;
 import org.linedrop.solver.Outcome;
 import org.linedrop.units.Dimension;
@@ -48,6 +49,7 @@ final class Sentences {
         }
         text.append(verdict.word().toUpperCase(Locale.ROOT)).append(": ");
         switch (verdict) {
+            case OUT_OF_CONTROL, RETURN_LIMITED -> uncontrolled(limit, verdict);
             case UNDERSIZED -> undersized(limit);
             case UNSURE -> unsure(limit);
             case PUMP_SHORT -> pumpShort(limit);
@@ -66,6 +68,9 @@ final class Sentences {
     /** The figure of a limit: what its subject gets. */
     private String gets(LimitRow row) {
         Limit limit = row.limit();
+        if (row.ofState()) {
+            return "the " + limit.subject() + " is " + row.state();
+        }
         String figure = amount(row.value(), row);
         return switch (limit.quantity()) {
             case "pressure" -> "the " + limit.subject() + " gets " + figure;
@@ -75,20 +80,26 @@ final class Sentences {
     }
 
     private String amount(double si, LimitRow row) {
-        return display.text(si, row.limit().bound().dimension());
+        return display.text(si, row.dimension());
     }
 
     private String difference(double si, LimitRow row) {
-        Dimension dimension = row.limit().bound().dimension();
+        Dimension dimension = row.dimension();
         boolean pressure = dimension == Dimension.GAUGE_PRESSURE || dimension == Dimension.ABSOLUTE_PRESSURE;
         return display.text(Math.abs(si), pressure ? Dimension.PRESSURE_DIFFERENCE : dimension);
     }
 
     private String off(LimitRow row) {
+        if (row.ofState()) {
+            return Double.isNaN(row.margin())
+                    ? "not " + row.limit().bound().words()
+                    : difference(row.margin(), row) + " from being "
+                            + row.limit().bound().words();
+        }
         boolean under = row.value() < row.bound();
         return difference(row.margin(), row)
                 + (under ? " short of " : " over ")
-                + display.number(row.bound(), row.limit().bound().dimension());
+                + display.number(row.bound(), row.dimension());
     }
 
     private void undersized(LimitRow row) {
@@ -111,6 +122,53 @@ final class Sentences {
         height(row);
     }
 
+    private static Optional<DeviceRow> regulator(Result result, LimitRow row) {
+        return result.device(row.limit().subject());
+    }
+
+    /** {@code the regulator cannot come below 392 kPa, 157 over its 235 kPa setting; 362 of that is the return line ...} */
+    private void uncontrolled(LimitRow row, CaseVerdict verdict) {
+        Optional<DeviceRow> found = regulator(check.result().usual(), row);
+        if (found.isEmpty()) {
+            return;
+        }
+        DeviceRow device = found.get();
+        double floor = device.figure("floorPa").orElse(Double.NaN);
+        double held = device.figure("heldPressurePa").orElse(Double.NaN);
+        double open = device.figure("openDropPa").orElse(Double.NaN);
+        List<PartRow> way = Way.after(check.result().usual(), device.id());
+        double line = way.stream()
+                .mapToDouble(part -> part.frictionDropPa() + part.localDropPa())
+                .sum();
+        double height = way.stream().mapToDouble(PartRow::liftDropPa).sum();
+        text.append(at())
+                .append("the ")
+                .append(device.id())
+                .append(" cannot come below ")
+                .append(display.text(floor, Dimension.GAUGE_PRESSURE))
+                .append(", ")
+                .append(whole(floor - held))
+                .append(" over its ")
+                .append(display.text(held, Dimension.GAUGE_PRESSURE))
+                .append(" setting; ")
+                .append(whole(line))
+                .append(" of that is its return line, ")
+                .append(whole(open))
+                .append(" the open regulator");
+        if (Math.abs(height) >= 100) {
+            text.append(height < 0 ? ", less " : ", ")
+                    .append(whole(Math.abs(height)))
+                    .append(" of height");
+        }
+        text.append('.');
+        if (verdict == CaseVerdict.OUT_OF_CONTROL) {
+            text.append(
+                    " A return line without any loss would not bring it back: less flow or a larger regulator would.");
+        } else {
+            mend();
+        }
+    }
+
     private String whole(double pressurePa) {
         double shown = Units.to(pressurePa, display.unit(Dimension.PRESSURE_DIFFERENCE));
         return String.format(Locale.ROOT, shown < 10 ? "%.1f" : "%.0f", shown);
@@ -123,10 +181,16 @@ final class Sentences {
             return;
         }
         LimitRow row = mend.limit();
-        text.append(" Smallest change that holds: ")
-                .append(mend.words())
-                .append(": ")
-                .append(amount(row.value(), row))
+        text.append(" Smallest change that holds: ").append(mend.words()).append(": ");
+        if (row.ofState()) {
+            regulator(mend.result().usual(), row)
+                    .ifPresent(device -> text.append("it comes to ")
+                            .append(display.text(device.inletPressurePa(), Dimension.GAUGE_PRESSURE))
+                            .append(" and in control"));
+            text.append('.');
+            return;
+        }
+        text.append(amount(row.value(), row))
                 .append(", ")
                 .append(difference(row.margin(), row))
                 .append(" to spare");
@@ -159,7 +223,7 @@ final class Sentences {
     private void pump() {
         for (DeviceRow device : check.result().usual().devices()) {
             Optional<Double> spilled = device.figure("spilledFlowM3PerS");
-            if (device.kind().equals("pump") && spilled.isPresent() && spilled.get() > 0) {
+            if (device.kind().endsWith("pump") && spilled.isPresent() && spilled.get() > 0) {
                 text.append(" The ")
                         .append(device.id())
                         .append(" is not the trouble: it spills ")
@@ -188,6 +252,10 @@ final class Sentences {
                 .findFirst()
                 .orElse(ignored);
         text.append(at()).append(gets(row));
+        if (!row.reason().isEmpty()) {
+            text.append(": ").append(row.reason()).append('.');
+            return;
+        }
         if (row.margin() >= 0) {
             text.append(", ")
                     .append(difference(row.margin(), row))
@@ -257,6 +325,17 @@ final class Sentences {
         }
     }
 
+    private String nearest(LimitRow row) {
+        if (!row.ofState()) {
+            return row.limit().id() + " at " + amount(row.value(), row) + ", " + difference(row.margin(), row)
+                    + " to spare";
+        }
+        String state = "the " + row.limit().subject() + ", " + row.state();
+        return Double.isNaN(row.margin())
+                ? state
+                : state + " with " + difference(row.margin(), row) + " left to throttle";
+    }
+
     private void holds(LimitRow row, CaseVerdict verdict) {
         List<LimitRow> unknown = check.result().limits().stream()
                 .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
@@ -266,12 +345,7 @@ final class Sentences {
                         unknown.isEmpty()
                                 ? "every limit holds; nearest is "
                                 : "every limit that can be judged holds; nearest is ")
-                .append(row.limit().id())
-                .append(" at ")
-                .append(amount(row.value(), row))
-                .append(", ")
-                .append(difference(row.margin(), row))
-                .append(" to spare");
+                .append(nearest(row));
         least(check.result(), row);
         text.append('.');
         if (verdict == CaseVerdict.OVERSIZED) {
