@@ -1,5 +1,6 @@
 package org.linedrop.study;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,12 +104,15 @@ final class RulesOfThumb {
                     MEMORY));
         }
         double all = 0;
+        List<String> parts = new ArrayList<>();
         for (PartRow row :
                 Way.to(check.result().usual(), check.decisive().limit().subject())) {
-            boolean pump = row.kind().equals("pump") || row.kind().equals("gear pump");
-            all += pump ? 0 : Math.max(0, row.frictionDropPa() + row.localDropPa());
+            if (!row.kind().endsWith("pump")) {
+                all += Math.max(0, row.frictionDropPa() + row.localDropPa());
+                parts.add(row.part());
+            }
         }
-        if (all >= LEAST_LOSS_PA) {
+        if (all >= LEAST_LOSS_PA && parts.stream().distinct().count() > 1) {
             add(atMost(
                     "share of one part in the loss",
                     culprit.part(),

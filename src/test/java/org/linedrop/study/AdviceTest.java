@@ -91,8 +91,8 @@ class AdviceTest {
 
     @Test
     void noServiceNoAdvice() throws IOException {
-        assertThat(Advice.of(
-                        FeedCheck.of(example("first-feed.yaml", "altitude: 0 m")).cases()))
+        assertThat(Advice.of(FeedCheck.of(example("first-feed.yaml", "altitude: 0 m"))
+                        .cases()))
                 .isEmpty();
         assertThat(Advice.of(FeedCheck.of(example("first-feed.yaml", "service: brake"))
                         .cases()))
