@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             WriteCommand.class,
+            SizeCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,

@@ -8,6 +8,7 @@ import org.linedrop.circuit.Change;
 import org.linedrop.result.LimitRow;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Display;
+import org.linedrop.units.Units;
 
 /**
  * Sets of sizes that hold every limit in every case, the least first.
@@ -236,14 +237,17 @@ public record SizeAnswer(
     /** What is to be least, with its unit. */
     private String amount(double amount, Display display) {
         return switch (question.by()) {
-            case SMALLEST -> display == Display.US
-                    ? String.format(Locale.ROOT, "%.1f in3 of fluid", amount * 61_023.744_1)
-                    : String.format(Locale.ROOT, "%.3f L of fluid", amount * 1000);
-            case LIGHTEST -> display == Display.US
-                    ? String.format(Locale.ROOT, "%.2f lb", amount / 0.453_592_37)
-                    : String.format(Locale.ROOT, "%.3f kg", amount);
-            case CHEAPEST -> String.format(Locale.ROOT, "%.2f in your money", amount);
+            case SMALLEST ->
+                display == Display.US
+                        ? fixed(amount, "US gal", Dimension.VOLUME) + " of fluid"
+                        : fixed(amount, "L", Dimension.VOLUME) + " of fluid";
+            case LIGHTEST -> fixed(amount, display == Display.US ? "lb" : "kg", Dimension.MASS);
+            case CHEAPEST -> String.format(Locale.ROOT, "%.2f of your money", amount);
         };
+    }
+
+    private static String fixed(double si, String unit, Dimension dimension) {
+        return Units.fixed(si, Units.unit(unit, dimension), 3) + " " + unit;
     }
 
     private static String capital(String word) {
