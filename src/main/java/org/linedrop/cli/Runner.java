@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             WriteCommand.class,
             SizeCommand.class,
+            VaryCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
