@@ -21,14 +21,14 @@ record Element(String subject, String otherName, Kind kind, Tree.Branch words) {
         List<Element> all = new ArrayList<>();
         all.add(new Element("", "", FILE, file));
         if (file.get("engine") instanceof Tree.Branch engine) {
-            all.add(new Element("engine", "", Keys.ENGINE_KIND, engine));
+            all.add(new Element("engine", "", FileKeys.ENGINE_KIND, engine));
         }
         named(file, "points", Keys.POINTS, all);
         named(file, "devices", Keys.DEVICES, all);
         if (file.get("runs") instanceof Tree.Branch runs) {
             for (Tree.Entry entry : runs.entries()) {
                 if (entry.value() instanceof Tree.Branch run) {
-                    all.add(new Element(entry.key(), "", Keys.RUN, run));
+                    all.add(new Element(entry.key(), "", RunKeys.RUN, run));
                     parts(entry.key(), run, all);
                 }
             }
@@ -55,14 +55,14 @@ record Element(String subject, String otherName, Kind kind, Tree.Branch words) {
     }
 
     private static void parts(String run, Tree.Branch words, List<Element> all) {
-        if (!(words.get(Keys.PARTS_MARK.name()) instanceof Tree.Items parts)) {
+        if (!(words.get(RunKeys.PARTS_MARK.name()) instanceof Tree.Items parts)) {
             return;
         }
         for (int i = 0; i < parts.items().size(); i++) {
             if (parts.items().get(i) instanceof Tree.Branch part) {
                 Kind kind = kind(part);
                 String number = run + " " + (i + 1);
-                String name = part.get(Keys.NAME.name()) instanceof Tree.Text text ? text.text() : number;
+                String name = part.get(RunKeys.NAME.name()) instanceof Tree.Text text ? text.text() : number;
                 if (kind != null) {
                     all.add(new Element(name, name.equals(number) ? "" : number, kind, part));
                 }

@@ -11,17 +11,21 @@ import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
+import org.linedrop.units.Quantity;
 import org.linedrop.units.UnitException;
+import org.linedrop.units.Units;
 
 /**
  * A key of one element that holds one number, as far as the key table knows it: what studies move. Compound values
  * count by the number that gives the key its name: {@code drop: 6 kPa at 300 L/h} by its pressure, {@code holds: 300 kPa
  * over manifold} by its pressure; what else they say stays. A tube has a key {@value #BORE} here that it has not in a
- * file: outside diameter less two walls, moved by its wall.
+ * file: outside diameter less two walls, moved by its wall. A pump with tables has a key {@value #TABLE}: a factor on all
+ * flows of its tables as they are written, so 1 in every circuit; the pressures stay.
  */
 public final class NumberKey implements Serializable {
     private static final long serialVersionUID = 1;
     private static final String BORE = "bore";
+    private static final String TABLE = "table";
     private static final String REALLY = " really";
     /** Thinnest and thickest wall a tube's bore is moved to, over its outside diameter: nothing is sold beyond. */
     private static final double THINNEST = 0.01;
@@ -45,6 +49,9 @@ public final class NumberKey implements Serializable {
 
     /** The value as written, or an example of one. */
     private final String text;
+
+    /** A pump's tables, null for every other key. */
+    private final Tree.@Nullable Items tables;
 
     /** The number, null when the circuit does not give it. */
     private final @Nullable Figure figure;
@@ -77,6 +84,10 @@ public final class NumberKey implements Serializable {
         this.dimension = held.dimension();
         this.least = least;
         this.most = most;
+        this.tables = held.shape() == NumberShape.TABLE
+                        && element.words().get(DeviceKeys.CURVES_MARK.name()) instanceof Tree.Items items
+                ? items
+                : null;
     }
 
     /**
@@ -92,8 +103,13 @@ public final class NumberKey implements Serializable {
             for (Key<?> key : element.kind().keys()) {
                 number(element, key, scope).ifPresent(all::add);
             }
-            if (element.words().get(Keys.TUBE.name()) instanceof Tree.Text tube) {
+            if (element.words().get(RunKeys.TUBE.name()) instanceof Tree.Text tube) {
                 all.add(tubeBore(element, tube.text()));
+            }
+            if (element.words().get(DeviceKeys.CURVES_MARK.name()) instanceof Tree.Items) {
+                Figure one = Figure.exact(1, Source.of("its tables as they are", Status.GIVEN));
+                NumberShape.Held held = new NumberShape.Held(NumberShape.TABLE, one, Dimension.RATIO);
+                all.add(new NumberKey(element, TABLE, DeviceKeys.CURVES_MARK.name(), "", held, true, 0.01, 100));
             }
         }
         return all;
@@ -165,7 +181,7 @@ public final class NumberKey implements Serializable {
         return new NumberKey(
                 element,
                 BORE,
-                Keys.TUBE.name(),
+                RunKeys.TUBE.name(),
                 text,
                 new NumberShape.Held(NumberShape.TUBE_BORE, bore, Dimension.LENGTH),
                 true,
@@ -254,8 +270,28 @@ public final class NumberKey implements Serializable {
      * @return a change whose text reads back to the number, bit for bit
      */
     public Change with(Figure was, double si) {
+        if (tables != null) {
+            return new Change(subject, Tree.of().with(writtenKey, scaled(tables, si)));
+        }
         String written = shape.with(text, moved(was, si), dimension);
         return subject.isEmpty() ? Change.of(key, written) : Change.of(subject, writtenKey, written);
+    }
+
+    /** Tables with all flows times a factor. */
+    private static Tree.Items scaled(Tree.Items tables, double factor) {
+        List<Tree> all = new ArrayList<>();
+        for (Tree item : tables.items()) {
+            if (item instanceof Tree.Branch curve && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
+                List<Quantity> said = Units.readList(flows.text(), Dimension.VOLUME_FLOW);
+                double[] made =
+                        said.stream().mapToDouble(flow -> flow.si() * factor).toArray();
+                String text = Units.writeList(made, said.get(0).unit());
+                all.add(curve.with(DeviceKeys.CURVE_FLOW.name(), new Tree.Text(text, flows.line(), flows.column())));
+            } else {
+                all.add(item);
+            }
+        }
+        return new Tree.Items(all, tables.line(), tables.column());
     }
 
     /** The band moves along, no lower than the key takes. */

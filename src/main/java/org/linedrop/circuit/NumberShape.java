@@ -37,7 +37,9 @@ enum NumberShape {
     /** {@code launch 0.9 g}: how much. */
     MOTION,
     /** {@code steel 5/16 in x 0.028 in}: the bore; outside diameter kept, wall changed. */
-    TUBE_BORE;
+    TUBE_BORE,
+    /** A factor on the flows of a pump's tables. */
+    TABLE;
 
     private static final Source FILE = Source.of(Forms.TITLE, Status.GIVEN);
 
@@ -163,6 +165,7 @@ enum NumberShape {
                                 Math.copySign(to.value(), motion.leftMPerS2()) * used(motion.leftMPerS2()))
                         .write();
             }
+            case TABLE -> throw new IllegalStateException("tables are no text");
             case TUBE_BORE -> {
                 TubeChoice tube = TubeChoice.read(text);
                 yield new TubeChoice(

@@ -1,6 +1,9 @@
 package org.linedrop.study;
 
 import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,11 +14,12 @@ import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
-import org.linedrop.circuit.Filter;
+import org.linedrop.circuit.FloatValve;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.NumberKey;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Surroundings;
 import org.linedrop.fact.Figure;
@@ -26,6 +30,8 @@ import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
+import org.linedrop.units.Display;
+import org.linedrop.units.Unit;
 import org.linedrop.units.Units;
 
 /**
@@ -35,6 +41,7 @@ import org.linedrop.units.Units;
 public final class Knob implements Serializable {
     private static final long serialVersionUID = 1;
 
+    private static final int SHOWN_DIGITS = 4;
     private static final Source DEFAULT = Source.of("default", Status.GIVEN);
 
     /** The key. */
@@ -178,21 +185,25 @@ public final class Knob implements Serializable {
             case "altitude", "depth", "cap", "bleed cold", "bleed hot" -> Figure.exact(0, DEFAULT);
             case "gravity" -> Figure.exact(Surroundings.STANDARD_GRAVITY_M_PER_S2, DEFAULT);
             case "clog" -> Figure.exact(1, DEFAULT);
+            case "open" -> Figure.exact(1, DEFAULT);
             case "exponent" ->
-                circuit.device(key.subject()).orElse(null) instanceof Filter filter ? filter.exponent() : null;
+                circuit.device(key.subject()).orElse(null) instanceof Resistance device ? device.exponent() : null;
+            case "cd" ->
+                circuit.device(key.subject()).orElse(null) instanceof FloatValve valve ? valve.discharge() : null;
             default -> null;
         };
     }
 
-    /** The bore of the ends: both have the same key; of two that differ it is the narrower. */
+    /** The bore of the ends: both have the same key, so two that differ have no one number. */
     private static @Nullable Figure endBore(Hose hose) {
-        Figure narrower = null;
+        Figure bore = null;
         for (EndSize end : new EndSize[] {hose.fromEnd(), hose.toEnd()}) {
-            if (end != null && (narrower == null || end.nippleBoreM().value() < narrower.value())) {
-                narrower = end.nippleBoreM();
+            if (end != null && bore != null && end.nippleBoreM().value() != bore.value()) {
+                return null;
             }
+            bore = end == null ? bore : end.nippleBoreM();
         }
-        return narrower;
+        return bore;
     }
 
     /**
@@ -284,6 +295,51 @@ public final class Knob implements Serializable {
      */
     public String text(double si) {
         return Units.write(si, Units.metric(si, dimension()));
+    }
+
+    /**
+     * A value for a reader: to four digits, in the units of a report.
+     *
+     * @param si      a value in SI
+     * @param display the units
+     * @return for example {@code 4.65 m}, {@code 387.8 kW (520 hp)}; a dash when it is not finite
+     */
+    public String shown(double si, Display display) {
+        return shown(si, display, SHOWN_DIGITS);
+    }
+
+    /**
+     * A value for a reader, in the units of a report.
+     *
+     * @param si      a value in SI
+     * @param display the units
+     * @param digits  how many digits, at least 1
+     * @return for example {@code 4.6503 m}; a dash when it is not finite
+     */
+    public String shown(double si, Display display, int digits) {
+        if (!Double.isFinite(si)) {
+            return "-";
+        }
+        boolean us = display == Display.US;
+        String symbol = switch (dimension()) {
+            case LENGTH -> us ? Math.abs(si) < 0.1 ? "in" : "ft" : Math.abs(si) < 0.1 && si != 0 ? "mm" : "m";
+            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> us ? "psi" : "kPa";
+            case VOLUME_FLOW -> us ? "US gal/h" : "L/h";
+            case MASS_FLOW -> us ? "lb/h" : "kg/h";
+            case TEMPERATURE -> us ? "F" : "C";
+            case POWER -> us ? "hp" : "kW";
+            case RATIO -> key().equals("takes") || key().equals("grade") || key().startsWith("bleed") ? "%" : "x";
+            default -> Units.metric(si, dimension()).symbol();
+        };
+        String text = digits(si, Units.unit(symbol, dimension()), digits) + " " + symbol;
+        boolean both = dimension() == Dimension.POWER && !us;
+        return both ? text + " (" + digits(si, Units.unit("hp"), digits) + " hp)" : text;
+    }
+
+    private static String digits(double si, Unit unit, int digits) {
+        BigDecimal exact = new BigDecimal(Units.number(si, unit));
+        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /**

@@ -10,9 +10,10 @@ import org.linedrop.circuit.Demand;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Limit;
-import org.linedrop.circuit.OtherDevice;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Port;
+import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tank;
 import org.linedrop.circuit.Through;
@@ -138,7 +139,8 @@ final class TreePressures {
             }
             boolean other = run.parts().stream()
                     .anyMatch(part -> part instanceof Through through
-                            && circuit.device(through.device()).orElse(null) instanceof OtherDevice);
+                            && !(circuit.device(through.device()).orElse(null) instanceof Resistance
+                                    || circuit.device(through.device()).orElse(null) instanceof Pump));
             if (other || !fixedDraw(circuit, run.from()) || !fixedDraw(circuit, run.to())) {
                 notTrees.add(node(circuit, run.from(), number + " from"));
             }
