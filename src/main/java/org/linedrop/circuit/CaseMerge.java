@@ -11,6 +11,8 @@ import org.linedrop.fact.Words;
 final class CaseMerge {
     private static final String LIKE = "like";
     private static final int MOST_LIKES = 20;
+    /** Sections whose elements a case may change. */
+    private static final List<String> ELEMENTS = List.of("points", "devices", "runs", FluidReader.SECTION);
 
     private final Problems problems;
 
@@ -53,11 +55,11 @@ final class CaseMerge {
                 made = apply(made, entry, "case " + caseName);
             }
         }
-        return made.with(Keys.THIS_CASE.name(), Tree.text(caseName));
+        return made.with(FileKeys.THIS_CASE.name(), Tree.text(caseName));
     }
 
     static String thisCase(Tree.Branch file) {
-        return file.get(Keys.THIS_CASE.name()) instanceof Tree.Text text ? text.text() : Circuit.UNNAMED_CASE;
+        return file.get(FileKeys.THIS_CASE.name()) instanceof Tree.Text text ? text.text() : Circuit.UNNAMED_CASE;
     }
 
     private static List<String> names(Tree.Branch branch) {
@@ -76,7 +78,7 @@ final class CaseMerge {
         if (subject.equals("limits") && change.value() instanceof Tree.Branch limits) {
             return file.with(subject, limits(file.get(subject), limits));
         }
-        for (String section : List.of("points", "devices", "runs")) {
+        for (String section : ELEMENTS) {
             if (file.get(section) instanceof Tree.Branch elements
                     && elements.get(subject) instanceof Tree.Branch element
                     && change.value() instanceof Tree.Branch patch) {
@@ -113,10 +115,10 @@ final class CaseMerge {
     /** Giving the flow replaces power and consumption, and the other way round. */
     private static Tree.Branch engine(@Nullable Tree before, Tree.Branch patch) {
         Tree.Branch engine = before instanceof Tree.Branch branch ? branch : new Tree.Branch(List.of(), 0, 0);
-        if (patch.get(Keys.ENGINE_FLOW.name()) != null) {
-            engine = engine.without(Keys.POWER.name()).without(Keys.BSFC.name());
-        } else if (patch.get(Keys.POWER.name()) != null) {
-            engine = engine.without(Keys.ENGINE_FLOW.name());
+        if (patch.get(FileKeys.ENGINE_FLOW.name()) != null) {
+            engine = engine.without(FileKeys.POWER.name()).without(FileKeys.BSFC.name());
+        } else if (patch.get(FileKeys.POWER.name()) != null) {
+            engine = engine.without(FileKeys.ENGINE_FLOW.name());
         }
         return merge(engine, patch);
     }
@@ -137,7 +139,7 @@ final class CaseMerge {
     private static Tree.Branch run(Tree.Branch run, Tree.Branch patch) {
         Tree.Branch changed = run;
         for (Tree.Entry entry : patch.entries()) {
-            if (entry.key().equals(Keys.HOSES.name())
+            if (entry.key().equals(RunKeys.HOSES.name())
                     && entry.value() instanceof Tree.Text size
                     && run.get("parts") instanceof Tree.Items parts) {
                 List<Tree> items = new ArrayList<>();
@@ -154,13 +156,13 @@ final class CaseMerge {
 
     /** The part with another size, where it is a hose: the family stays unless the new size names one. */
     private static Tree resized(Tree.Branch part, Tree.Text size) {
-        if (!(part.get(Keys.HOSE.name()) instanceof Tree.Text hose)) {
+        if (!(part.get(RunKeys.HOSE.name()) instanceof Tree.Text hose)) {
             return part;
         }
         boolean sizeAlone = !size.text().contains(" ");
         int cut = hose.text().lastIndexOf(' ');
         String text = sizeAlone && cut > 0 ? hose.text().substring(0, cut + 1) + size.text() : size.text();
-        return part.with(Keys.HOSE.name(), new Tree.Text(text, size.line(), size.column()));
+        return part.with(RunKeys.HOSE.name(), new Tree.Text(text, size.line(), size.column()));
     }
 
     /** The file with one named or numbered part changed or taken out; empty when there is no such part. */
@@ -187,13 +189,13 @@ final class CaseMerge {
 
     static boolean isCalled(Tree.Branch part, String run, int index, String subject) {
         return subject.equals(run + " " + (index + 1))
-                || (part.get(Keys.NAME.name()) instanceof Tree.Text name
+                || (part.get(RunKeys.NAME.name()) instanceof Tree.Text name
                         && name.text().equals(subject));
     }
 
     private static List<String> subjects(Tree.Branch file) {
         List<String> known = new ArrayList<>();
-        for (String section : List.of("points", "devices", "runs")) {
+        for (String section : ELEMENTS) {
             if (file.get(section) instanceof Tree.Branch elements) {
                 known.addAll(names(elements));
             }
@@ -202,7 +204,8 @@ final class CaseMerge {
             for (Tree.Entry run : runs.entries()) {
                 if (run.value() instanceof Tree.Branch branch && branch.get("parts") instanceof Tree.Items parts) {
                     for (Tree part : parts.items()) {
-                        if (part instanceof Tree.Branch keys && keys.get(Keys.NAME.name()) instanceof Tree.Text name) {
+                        if (part instanceof Tree.Branch keys
+                                && keys.get(RunKeys.NAME.name()) instanceof Tree.Text name) {
                             known.add(name.text());
                         }
                     }

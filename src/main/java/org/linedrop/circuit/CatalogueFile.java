@@ -11,6 +11,7 @@ import org.linedrop.circuit.form.Tree;
  * @param words what it says: {@code hoses:} and its families, or the same below {@code catalogue:}
  */
 public record CatalogueFile(String name, Tree.Branch words) {
+    private static final String SECTION = "catalogue";
 
     /**
      * The files that a circuit file names and that may be read: those beside it. A name with a folder in it is a
@@ -21,7 +22,7 @@ public record CatalogueFile(String name, Tree.Branch words) {
      */
     public static List<String> named(Tree.Branch circuit) {
         List<String> names = new ArrayList<>();
-        if (circuit.get("catalogue") instanceof Tree.Branch section
+        if (circuit.get(SECTION) instanceof Tree.Branch section
                 && section.get(CatalogueReader.FILES) instanceof Tree.Items files) {
             for (Tree file : files.items()) {
                 if (file instanceof Tree.Text text && beside(text.text()) && !names.contains(text.text())) {
@@ -30,6 +31,42 @@ public record CatalogueFile(String name, Tree.Branch words) {
             }
         }
         return names;
+    }
+
+    /**
+     * The words of a circuit with the hoses of the files it names written into its own catalogue, so that it stands
+     * without them.
+     *
+     * @param circuit the words of a circuit file
+     * @param files   the files it names
+     * @return words that name no file; the same words where none was named
+     */
+    static Tree.Branch writtenInto(Tree.Branch circuit, List<CatalogueFile> files) {
+        if (!(circuit.get(SECTION) instanceof Tree.Branch section) || section.get(CatalogueReader.FILES) == null) {
+            return circuit;
+        }
+        Tree.Branch hoses = Tree.of();
+        for (String name : named(circuit)) {
+            for (CatalogueFile file : files) {
+                hoses = file.name().equals(name) ? both(hoses, hoses(file.words())) : hoses;
+            }
+        }
+        hoses = both(hoses, hoses(section));
+        Tree.Branch whole = section.without(CatalogueReader.FILES);
+        return circuit.with(SECTION, hoses.entries().isEmpty() ? whole : whole.with(CatalogueReader.HOSES, hoses));
+    }
+
+    private static Tree.Branch hoses(Tree.Branch words) {
+        Tree.Branch inner = words.get(SECTION) instanceof Tree.Branch section ? section : words;
+        return inner.get(CatalogueReader.HOSES) instanceof Tree.Branch hoses ? hoses : Tree.of();
+    }
+
+    private static Tree.Branch both(Tree.Branch first, Tree.Branch second) {
+        Tree.Branch all = first;
+        for (Tree.Entry entry : second.entries()) {
+            all = all.with(entry.key(), entry.value());
+        }
+        return all;
     }
 
     /** Whether a name stays in the folder of the circuit file, on any system. */

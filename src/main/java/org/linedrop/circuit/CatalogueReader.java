@@ -19,7 +19,7 @@ import org.linedrop.fact.Source;
 final class CatalogueReader {
     static final String FILES = "files";
     private static final String SECTION = "catalogue";
-    private static final String HOSES = "hoses";
+    static final String HOSES = "hoses";
     private static final String EXAMPLE =
             "Write hoses: and below it my hose: {like: race PTFE, sizes: -6 -8, bore: 7.9 10.2 mm measured}";
 
@@ -48,7 +48,7 @@ final class CatalogueReader {
         for (CatalogueFile each : files(section, files, problems)) {
             Problems its = new Problems(each.name());
             Tree.Branch words = each.words().get(SECTION) instanceof Tree.Branch inner ? inner : each.words();
-            unknown(words, List.of(HOSES, Keys.FORM.name()), its);
+            unknown(words, List.of(HOSES, FileKeys.FORM.name()), its);
             catalogue = hoses(words, catalogue, each.name(), its);
             found.addAll(its.list());
         }
@@ -64,7 +64,7 @@ final class CatalogueReader {
     /** Whether a problem of the circuit is only there because a family could not be read. */
     boolean causes(Problem problem) {
         String value = problem.value().toLowerCase(Locale.ROOT);
-        return problem.key().equals(Keys.HOSE.name()) && broken.stream().anyMatch(value::startsWith);
+        return problem.key().equals(RunKeys.HOSE.name()) && broken.stream().anyMatch(value::startsWith);
     }
 
     private static void unknown(Tree.Branch words, List<String> known, Problems problems) {
@@ -160,9 +160,9 @@ final class CatalogueReader {
             problems.add(place, "", "", "a hose family has keys like, sizes and bore", EXAMPLE);
             return null;
         }
-        Fields fields = new Fields(branch, name, Keys.HOSE_FAMILY, List.of(), new Scope(base, false), problems);
-        String like = fields.get(Keys.LIKE);
-        String sizesText = fields.get(Keys.SIZES);
+        Fields fields = new Fields(branch, name, UserHoseKeys.HOSE_FAMILY, List.of(), new Scope(base, false), problems);
+        String like = fields.get(UserHoseKeys.LIKE);
+        String sizesText = fields.get(UserHoseKeys.SIZES);
         if (like == null || sizesText == null) {
             return null;
         }
@@ -170,13 +170,14 @@ final class CatalogueReader {
         try {
             model = base.family(like);
         } catch (CatalogueException wrong) {
-            fields.problem(Keys.LIKE, wrong.message(), wrong.hint());
+            fields.problem(UserHoseKeys.LIKE, wrong.message(), wrong.hint());
             return null;
         }
         List<String> sizes = sizes(fields, sizesText, model);
         List<UserFamily.Row> rows = sizes.isEmpty() ? List.of() : rows(fields, sizes, title);
         if (rows.isEmpty()
-                || Keys.HOSE_FAMILY.keys().stream().anyMatch(key -> fields.has(key) && fields.get(key) == null)) {
+                || UserHoseKeys.HOSE_FAMILY.keys().stream()
+                        .anyMatch(key -> fields.has(key) && fields.get(key) == null)) {
             return null;
         }
         try {
@@ -195,14 +196,14 @@ final class CatalogueReader {
             String size = model.sizedByDash() ? SizeText.dash(word) : SizeText.inch(word + " in");
             if (size == null) {
                 fields.problem(
-                        Keys.SIZES,
+                        UserHoseKeys.SIZES,
                         "size \"" + word + "\" cannot be read: " + model.name() + " is sized by "
                                 + (model.sizedByDash() ? "dash" : "inch"),
                         model.sizedByDash() ? "Write sizes: -6 -8 -10" : "Write sizes: 5/16 3/8 in");
                 return List.of();
             }
             if (sizes.contains(size)) {
-                fields.problem(Keys.SIZES, "size " + size + " is given twice", "Give each size one column");
+                fields.problem(UserHoseKeys.SIZES, "size " + size + " is given twice", "Give each size one column");
                 return List.of();
             }
             sizes.add(size);
@@ -213,7 +214,7 @@ final class CatalogueReader {
     /** A row for each size; empty where a column has another number of figures. */
     private static List<UserFamily.Row> rows(Fields fields, List<String> sizes, String title) {
         boolean whole = true;
-        for (Key<List<Figure>> column : Keys.HOSE_COLUMNS) {
+        for (Key<List<Figure>> column : UserHoseKeys.HOSE_COLUMNS) {
             List<Figure> figures = fields.get(column);
             if (figures != null && figures.size() != sizes.size()) {
                 fields.problem(
@@ -230,17 +231,17 @@ final class CatalogueReader {
             Cells cells = new Cells(fields, i, title);
             rows.add(new UserFamily.Row(
                     sizes.get(i),
-                    cells.get(Keys.USER_BORE),
-                    cells.get(Keys.USER_END_BORE),
-                    cells.get(Keys.USER_ROUGHNESS),
-                    cells.get(Keys.USER_OUTSIDE),
-                    cells.get(Keys.USER_BEND_RADIUS),
-                    cells.get(Keys.USER_WORKING),
-                    cells.get(Keys.USER_PROOF),
-                    cells.get(Keys.USER_BURST),
-                    cells.get(Keys.USER_VACUUM),
-                    cells.get(Keys.USER_COLDEST),
-                    cells.get(Keys.USER_HOTTEST),
+                    cells.get(UserHoseKeys.USER_BORE),
+                    cells.get(UserHoseKeys.USER_END_BORE),
+                    cells.get(UserHoseKeys.USER_ROUGHNESS),
+                    cells.get(UserHoseKeys.USER_OUTSIDE),
+                    cells.get(UserHoseKeys.USER_BEND_RADIUS),
+                    cells.get(UserHoseKeys.USER_WORKING),
+                    cells.get(UserHoseKeys.USER_PROOF),
+                    cells.get(UserHoseKeys.USER_BURST),
+                    cells.get(UserHoseKeys.USER_VACUUM),
+                    cells.get(UserHoseKeys.USER_COLDEST),
+                    cells.get(UserHoseKeys.USER_HOTTEST),
                     null));
         }
         return rows;

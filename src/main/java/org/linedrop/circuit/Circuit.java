@@ -92,9 +92,10 @@ public record Circuit(
     public static Circuit of(Tree.Branch words, String file, List<CatalogueFile> catalogues) {
         Set<Problem> problems = new LinkedHashSet<>();
         Problems first = new Problems(file);
-        Tree.Branch said = new SectionMerge(first).writtenOut(words);
+        Tree.Branch written = new SectionMerge(first).writtenOut(words);
         CatalogueReader own = new CatalogueReader(file);
-        Catalogue catalogue = own.read(said, catalogues);
+        Catalogue catalogue = own.read(written, catalogues);
+        Tree.Branch said = CatalogueFile.writtenInto(written, catalogues);
         Circuit circuit = read(new Said(file, said, said, catalogue), Joints.REFUSED, first);
         problems.addAll(first.list());
         if (said.get(CASES) instanceof Tree.Branch cases) {

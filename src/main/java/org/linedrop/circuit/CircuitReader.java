@@ -29,15 +29,31 @@ final class CircuitReader {
     private final Map<String, Tree.Entry> ids = new LinkedHashMap<>();
     private final List<Notice> assumptions = new ArrayList<>();
     private final JointCheck joints;
+    private final FluidReader fluids;
 
     CircuitReader(Tree.Branch file, Catalogue catalogue, Problems problems) {
         this.file = file;
         this.problems = problems;
-        String service = file.get(Keys.SERVICE.name()) instanceof Tree.Text text ? text.text() : "";
+        String service = file.get(FileKeys.SERVICE.name()) instanceof Tree.Text text ? text.text() : "";
         boolean otherFluid = Arrays.stream(Service.values())
                 .anyMatch(known -> !known.fuel() && known.word().equals(service));
-        this.scope = new Scope(catalogue, !otherFluid);
+        this.fluids = new FluidReader(problems);
+        Map<String, Fluid> own = fluids.read(file.get(FluidReader.SECTION));
+        this.scope = new Scope(catalogue, !otherFluid, own, ratedLiquid(file, own, !otherFluid));
         this.joints = new JointCheck(catalogue);
+    }
+
+    private static boolean ratedLiquid(Tree.Branch file, Map<String, Fluid> own, boolean mayBeFuel) {
+        try {
+            return file.get(FileKeys.FLUID.name()) instanceof Tree.Text text
+                    && RatedLiquid.needed(
+                            FileKeys.FLUID
+                                    .form()
+                                    .read(text.text(), new Scope(Catalogue.standard(), mayBeFuel, own, false)),
+                            mayBeFuel);
+        } catch (Key.FormException unknown) {
+            return false; // complained of where the key is read
+        }
     }
 
     /** The circuit, or null where problems were found. */
@@ -46,16 +62,16 @@ final class CircuitReader {
         Fields fields = new Fields(file, "", top, Keys.SECTIONS, scope, problems);
         Engine engine = engine();
         List<Point> points = points();
-        List<Device> devices = devices(points);
+        List<Device> devices = devices(points, new DeviceReader(scope, problems, assumptions, fields, engine));
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
         List<Limit> limits =
                 new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
-        UsualLimits.add(fields.get(Keys.SERVICE), engine, file.get("limits"), points, devices, limits, assumptions);
+        UsualLimits.add(fields.get(FileKeys.SERVICE), engine, file.get("limits"), points, devices, limits, assumptions);
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)
                         || devices.stream().anyMatch(CircuitReader::takesOfEngine);
         new ShapeCheck(problems, file, ids).check(points, devices, runs, engineNeeded, engine);
-        if (fields.complete(top)) {
+        if (fields.complete(top) && !fluids.broken(fields.text(FileKeys.FLUID).strip())) {
             temperatures(fields, runs);
         }
         if (kept == Joints.REFUSED) {
@@ -65,6 +81,7 @@ final class CircuitReader {
             return null;
         }
         for (Run run : runs) {
+            wayPoints(run, devices);
             for (Part part : run.parts()) {
                 if (part instanceof Hose hose && hose.bends() == null) {
                     assume(
@@ -79,10 +96,14 @@ final class CircuitReader {
             assumptions.addAll(joints.notices());
         }
         assumptions.addAll(UserRows.notices(scope.catalogue(), runs));
+        Notice ownFluid = fluids.notice(Objects.requireNonNull(fields.get(FileKeys.FLUID)));
+        if (ownFluid != null) {
+            assumptions.add(ownFluid);
+        }
         return new Circuit(
-                fields.get(Keys.TITLE, "untitled"),
+                fields.get(FileKeys.TITLE, "untitled"),
                 CaseMerge.thisCase(file),
-                fields.get(Keys.SERVICE),
+                fields.get(FileKeys.SERVICE),
                 surroundings(fields),
                 engine,
                 points,
@@ -93,17 +114,31 @@ final class CircuitReader {
                 said);
     }
 
+    /** A device with a place of its own in a run with way-points: the file does not say which comes first. */
+    private void wayPoints(Run run, List<Device> devices) {
+        for (Part part : run.parts()) {
+            for (Device device : devices) {
+                if (!run.via().isEmpty()
+                        && part instanceof Through through
+                        && through.device().equals(device.id())
+                        && device.position() != null) {
+                    assume(
+                            "way-points",
+                            device.id(),
+                            "taken to sit between those way-points of " + run.id() + " that make the way shortest");
+                }
+            }
+        }
+    }
+
     private static boolean takesOfEngine(Device device) {
-        return device instanceof OtherDevice other
-                && other.values().stream()
-                        .anyMatch(value -> value.key().equals(Keys.TAKES.name())
-                                && value.text().endsWith("of engine"));
+        return device instanceof Rail rail && rail.takes() instanceof Demand.OfEngine;
     }
 
     /** Refuses temperatures at which nothing is known of the fluid. */
     private void temperatures(Fields fields, List<Run> runs) {
-        Fluid fluid = Objects.requireNonNull(fields.get(Keys.FLUID));
-        refuse(fluid, Objects.requireNonNull(fields.get(Keys.TEMPERATURE)), fields.place(Keys.TEMPERATURE));
+        Fluid fluid = Objects.requireNonNull(fields.get(FileKeys.FLUID));
+        refuse(fluid, Objects.requireNonNull(fields.get(FileKeys.TEMPERATURE)), fields.place(FileKeys.TEMPERATURE));
         for (Run run : runs) {
             Tree.Entry said = ids.get(run.id());
             int line = said == null ? 0 : said.line();
@@ -117,31 +152,31 @@ final class CircuitReader {
     private void refuse(Fluid fluid, @Nullable Figure temperature, Place place) {
         String refusal = temperature == null ? null : fluid.refusal(temperature.value());
         if (refusal != null) {
-            problems.add(place, Keys.TEMPERATURE.name(), "", refusal, "");
+            problems.add(place, FileKeys.TEMPERATURE.name(), "", refusal, "");
         }
     }
 
     private Surroundings surroundings(Fields fields) {
-        double gravity = value(fields.get(Keys.GRAVITY), Surroundings.STANDARD_GRAVITY_M_PER_S2);
-        if (!fields.has(Keys.ALTITUDE)) {
+        double gravity = value(fields.get(FileKeys.GRAVITY), Surroundings.STANDARD_GRAVITY_M_PER_S2);
+        if (!fields.has(FileKeys.ALTITUDE)) {
             assume("altitude", "", "altitude taken as 0 m: air at 101.3 kPa");
         }
-        Span transition = fields.get(Keys.TRANSITION);
-        var motion = fields.get(Keys.MOTION);
+        Span transition = fields.get(FileKeys.TRANSITION);
+        var motion = fields.get(FileKeys.MOTION);
         // on a slope the pull of the earth has a share along the vehicle: uphill it feels like a launch
-        Figure grade = fields.get(Keys.GRADE);
+        Figure grade = fields.get(FileKeys.GRADE);
         double slope = grade == null ? 0 : Math.atan(grade.value());
         double ahead = (motion == null ? 0 : motion.aheadMPerS2()) + gravity * Math.sin(slope);
         double left = motion == null ? 0 : motion.leftMPerS2();
-        Figure temperature = fields.get(Keys.TEMPERATURE);
-        var fluid = fields.get(Keys.FLUID);
+        Figure temperature = fields.get(FileKeys.TEMPERATURE);
+        var fluid = fields.get(FileKeys.FLUID);
         if (fluid == null || temperature == null) {
             throw new IllegalStateException("fluid and temperature are required keys");
         }
         return new Surroundings(
                 fluid,
                 temperature,
-                value(fields.get(Keys.ALTITUDE), 0),
+                value(fields.get(FileKeys.ALTITUDE), 0),
                 ahead,
                 left,
                 gravity * Math.cos(slope),
@@ -177,24 +212,24 @@ final class CircuitReader {
         if (file.get("engine") == null) {
             return null;
         }
-        Fields fields = new Fields(branch("engine"), "engine", Keys.ENGINE_KIND, List.of(), scope, problems);
-        KeyForms.Flow flow = fields.get(Keys.ENGINE_FLOW);
-        if (flow != null && fields.has(Keys.POWER)) {
-            fields.problem(Keys.ENGINE_FLOW, "the engine has both power and flow", "Give one of the two");
+        Fields fields = new Fields(branch("engine"), "engine", FileKeys.ENGINE_KIND, List.of(), scope, problems);
+        KeyForms.Flow flow = fields.get(FileKeys.ENGINE_FLOW);
+        if (flow != null && fields.has(FileKeys.POWER)) {
+            fields.problem(FileKeys.ENGINE_FLOW, "the engine has both power and flow", "Give one of the two");
         }
-        if (fields.has(Keys.POWER) && !fields.has(Keys.BSFC)) {
+        if (fields.has(FileKeys.POWER) && !fields.has(FileKeys.BSFC)) {
             fields.problem(
-                    Keys.POWER,
+                    FileKeys.POWER,
                     "power alone does not say how much fuel is burnt",
                     "Add bsfc: petrol 0.45-0.65, E85 0.6-0.85, methanol 1.0-1.2 lb/hp/h");
         }
         return new Engine(
-                fields.get(Keys.POWER),
-                fields.get(Keys.BSFC),
+                fields.get(FileKeys.POWER),
+                fields.get(FileKeys.BSFC),
                 flow != null && !flow.byMass() ? flow.figure() : null,
                 flow != null && flow.byMass() ? flow.figure() : null,
-                fields.get(Keys.MANIFOLD),
-                fields.get(Keys.ENGINE_SPEED));
+                fields.get(FileKeys.MANIFOLD),
+                fields.get(FileKeys.ENGINE_SPEED));
     }
 
     private List<Point> points() {
@@ -210,7 +245,7 @@ final class CircuitReader {
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
             read.add(fields);
-            heights |= fields.has(Keys.HEIGHT);
+            heights |= fields.has(PointKeys.HEIGHT);
             Point point = PointReader.point(entry.key(), kind, fields, problems);
             if (point != null) {
                 joints.point(point);
@@ -218,9 +253,9 @@ final class CircuitReader {
             }
         }
         for (Fields fields : read) {
-            if (heights && !fields.has(Keys.HEIGHT)) {
+            if (heights && !fields.has(PointKeys.HEIGHT)) {
                 fields.problem(
-                        Keys.HEIGHT,
+                        PointKeys.HEIGHT,
                         "height is missing, and other points have one",
                         "Give it for all points or for none (none: lift is left out)");
             }
@@ -231,7 +266,7 @@ final class CircuitReader {
         return points;
     }
 
-    private List<Device> devices(List<Point> points) {
+    private List<Device> devices(List<Point> points, DeviceReader reader) {
         boolean heights = points.stream().anyMatch(point -> point.position() != null);
         List<Device> devices = new ArrayList<>();
         for (Tree.Entry entry : branch("devices").entries()) {
@@ -242,14 +277,14 @@ final class CircuitReader {
             }
             Fields fields =
                     new Fields((Tree.Branch) entry.value(), entry.key(), kind, List.of("kind"), scope, problems);
-            joints.ports(entry.key(), fields.get(Keys.PORTS));
-            if (heights && !Ports.ofDevice(kind.word()).isEmpty() && !fields.has(Keys.HEIGHT)) {
+            joints.ports(entry.key(), fields.get(DeviceKeys.PORTS));
+            if (heights && !Ports.ofDevice(kind.word()).isEmpty() && !fields.has(PointKeys.HEIGHT)) {
                 fields.problem(
-                        Keys.HEIGHT,
+                        PointKeys.HEIGHT,
                         "height is missing, and points have one",
                         "Give it for all points and for devices with ports, or for none (none: lift is left out)");
             }
-            Device device = new DeviceReader(scope, problems, assumptions).device(entry.key(), kind, fields);
+            Device device = reader.device(entry.key(), kind, fields);
             if (device != null) {
                 devices.add(device);
             }

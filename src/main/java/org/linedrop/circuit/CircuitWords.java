@@ -54,10 +54,11 @@ public final class CircuitWords {
 
     private Tree section(String name, Tree.Branch said) {
         return switch (name) {
-            case "engine" -> element(said, Keys.ENGINE_KIND);
+            case "engine" -> element(said, FileKeys.ENGINE_KIND);
+            case FluidReader.SECTION -> each(said, entry -> element(entry, FluidKeys.FLUID));
             case "points" -> each(said, entry -> element(entry, kind(entry, Keys.POINTS)));
             case "devices" -> each(said, entry -> element(entry, kind(entry, Keys.DEVICES)));
-            case "runs" -> each(said, entry -> element(entry, Keys.RUN));
+            case "runs" -> each(said, entry -> element(entry, RunKeys.RUN));
             case "limits" -> limits(said);
             case "cases" -> each(said, this::oneCase);
             default -> said;
@@ -128,10 +129,10 @@ public final class CircuitWords {
     }
 
     private Tree item(Tree.Branch item, Key<?> list) {
-        if (list == Keys.CURVES_MARK) {
-            return element(item, Keys.CURVE);
+        if (list == DeviceKeys.CURVES_MARK) {
+            return element(item, DeviceKeys.CURVE);
         }
-        return element(item, list == Keys.VIA_MARK ? Keys.WAY_POINT : partKind(item));
+        return element(item, list == RunKeys.VIA_MARK ? PointKeys.WAY_POINT : partKind(item));
     }
 
     private static @Nullable Kind partKind(Tree.Branch part) {
@@ -230,11 +231,14 @@ public final class CircuitWords {
         if (file.get("devices") instanceof Tree.Branch devices && devices.get(id) instanceof Tree.Branch device) {
             return kind(CaseMerge.merge(device, patch), Keys.DEVICES);
         }
+        if (file.get(FluidReader.SECTION) instanceof Tree.Branch fluids && fluids.get(id) != null) {
+            return FluidKeys.FLUID;
+        }
         if (!(file.get("runs") instanceof Tree.Branch runs)) {
             return null;
         }
         if (runs.get(id) != null) {
-            return Keys.RUN;
+            return RunKeys.RUN;
         }
         for (Tree.Entry run : runs.entries()) {
             if (run.value() instanceof Tree.Branch branch && branch.get("parts") instanceof Tree.Items parts) {

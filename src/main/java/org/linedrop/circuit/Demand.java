@@ -29,12 +29,13 @@ public sealed interface Demand extends Serializable {
     record OfEngine(double share) implements Demand {}
 
     /**
-     * A flow that depends on the pressure there: bearings, or a jet.
+     * A flow that depends on the pressure there: bearings, a jet or a set of injectors.
      *
      * @param flowM3PerS     the flow at the rated pressure
-     * @param pressurePa     the rated gauge pressure
+     * @param pressurePa     the rated pressure, over what lies behind
      * @param viscosityM2PerS viscosity of the liquid it was rated with; null for the circuit's own
+     * @param over           what lies behind it: {@code air} or {@code manifold}
      */
     record AtPressure(
-            Figure flowM3PerS, Figure pressurePa, @Nullable Figure viscosityM2PerS) implements Demand {}
+            Figure flowM3PerS, Figure pressurePa, @Nullable Figure viscosityM2PerS, String over) implements Demand {}
 }

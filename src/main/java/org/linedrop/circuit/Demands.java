@@ -1,7 +1,10 @@
 package org.linedrop.circuit;
 
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.linedrop.circuit.form.Forms;
+import org.linedrop.circuit.form.Over;
 import org.linedrop.circuit.form.RatedPoint;
 import org.linedrop.fact.Figure;
 import org.linedrop.units.Dimension;
@@ -14,6 +17,8 @@ final class Demands {
     private static final double MOST_BELIEVED_M3_PER_S = 5000 / 3.6e6;
 
     private static final String ENGINE = "of engine";
+    private static final String OVER_MANIFOLD = " over " + Over.MANIFOLD;
+    private static final Pattern POINT = Pattern.compile("(\\S+ \\S+(?: \\+/- \\S+ \\S+)? at \\S+ \\S+)(.*)");
     private static final String REALLY = " really";
 
     private Demands() {}
@@ -29,8 +34,10 @@ final class Demands {
             return new Demand.OfEngine(share);
         }
         if (text.contains(" at ")) {
-            RatedPoint point = RatedPoint.read(text);
-            return new Demand.AtPressure(point.flow(), point.drop(), point.viscosity());
+            boolean manifold = text.contains(OVER_MANIFOLD);
+            RatedPoint point = RatedPoint.read(text.replace(OVER_MANIFOLD, "").replace(" over " + Over.AIR, ""));
+            return new Demand.AtPressure(
+                    point.flow(), point.drop(), point.viscosity(), manifold ? Over.MANIFOLD : Over.AIR);
         }
         boolean really = text.endsWith(REALLY);
         String plain = really ? text.substring(0, text.length() - REALLY.length()) : text;
@@ -42,7 +49,7 @@ final class Demands {
 
     /** Questions a flow that is more fuel than an engine burns, where fuel flows or the service is not said. */
     static void question(Fields fields, Demand demand, String id) {
-        String text = fields.text(Keys.TAKES);
+        String text = fields.text(PointKeys.TAKES);
         if (!fields.scope().mayBeFuel()
                 || !(demand instanceof Demand.ByVolume volume)
                 || !(volume.flowM3PerS().value() > MOST_BELIEVED_M3_PER_S)
@@ -51,7 +58,7 @@ final class Demands {
         }
         double times = volume.flowM3PerS().value() / MOST_OF_2000_HP;
         fields.problem(
-                Keys.TAKES,
+                PointKeys.TAKES,
                 String.format(
                         Locale.ROOT,
                         "%s takes %s = %s L/h, some %.0f times what a 2000 hp engine burns on E85",
@@ -65,12 +72,22 @@ final class Demands {
     /** 2000 hp at 0.85 lb/hp/h of E85 at 783 kg/m3: computed. */
     private static final double MOST_OF_2000_HP = 2000 * 0.85 * 0.45359237 / 3600 / 783;
 
+    /** Puts the reference behind the pressure, before what the flow was measured with. */
+    private static String overManifold(String text) {
+        Matcher point = POINT.matcher(text);
+        if (!point.matches()) {
+            throw new IllegalStateException("no rated point: " + text);
+        }
+        return point.group(1) + OVER_MANIFOLD + point.group(2);
+    }
+
     static String write(Demand demand) {
         if (demand instanceof Demand.OfEngine engine) {
             return Units.write(engine.share(), Units.unit("%")) + " " + ENGINE;
         }
         if (demand instanceof Demand.AtPressure at) {
-            return new RatedPoint(at.pressurePa(), at.flowM3PerS(), at.viscosityM2PerS()).writeFlowFirst();
+            String text = new RatedPoint(at.pressurePa(), at.flowM3PerS(), at.viscosityM2PerS()).writeFlowFirst();
+            return at.over().equals(Over.AIR) ? text : overManifold(text);
         }
         if (demand instanceof Demand.ByMass mass) {
             return Forms.write(mass.flowKgPerS(), Dimension.MASS_FLOW);

@@ -1,10 +1,12 @@
 package org.linedrop.circuit;
 
 import java.io.Serializable;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Something with two ports that stands in a run and is more than plumbing. */
-public sealed interface Device extends Serializable permits Pump, Filter, OtherDevice {
+/** Something more than plumbing: it stands in a run, or has ports of its own that runs come to. */
+public sealed interface Device extends Serializable
+        permits Pump, GearPump, Resistance, OneWayValve, Regulator, Thermostat, Rail, FloatValve {
 
     /**
      * Its name in the circuit.
@@ -26,6 +28,15 @@ public sealed interface Device extends Serializable permits Pump, Filter, OtherD
      * @return the place, or null where only the ends of its run are known
      */
     @Nullable Position position();
+
+    /**
+     * Names of its ports.
+     *
+     * @return empty where it stands inside a run
+     */
+    default List<String> ports() {
+        return List.of();
+    }
 
     /**
      * Calls the visitor's method for this kind.
@@ -51,19 +62,59 @@ public sealed interface Device extends Serializable permits Pump, Filter, OtherD
         R pump(Pump device);
 
         /**
-         * A filter.
+         * A pump that moves a volume per turn.
          *
          * @param device the device
          * @return what is made of it
          */
-        R filter(Filter device);
+        R gearPump(GearPump device);
 
         /**
-         * A device without a law.
+         * A filter, cooler, passage or tap.
          *
          * @param device the device
          * @return what is made of it
          */
-        R other(OtherDevice device);
+        R resistance(Resistance device);
+
+        /**
+         * A check valve or relief valve.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R oneWayValve(OneWayValve device);
+
+        /**
+         * A regulator.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R regulator(Regulator device);
+
+        /**
+         * A thermostat.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R thermostat(Thermostat device);
+
+        /**
+         * A fuel rail.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R rail(Rail device);
+
+        /**
+         * A needle and seat.
+         *
+         * @param device the device
+         * @return what is made of it
+         */
+        R floatValve(FloatValve device);
     }
 }

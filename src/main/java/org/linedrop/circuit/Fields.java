@@ -113,7 +113,9 @@ final class Fields {
             return;
         }
         try {
-            values.put(key, key.form().read(text.text(), scope));
+            Object value = key.form().read(text.text(), scope);
+            RatedLiquid.check(value, text.text(), scope);
+            values.put(key, value);
         } catch (Key.FormException wrong) {
             boolean quoted = wrong.message().startsWith("\"");
             problems.add(

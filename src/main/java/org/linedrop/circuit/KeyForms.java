@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.circuit.form.Forms;
+import org.linedrop.circuit.form.Said;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Words;
 import org.linedrop.fluid.Fluid;
@@ -32,7 +33,7 @@ final class KeyForms {
     record Flow(Figure figure, boolean byMass) {}
 
     static Key.Form<Flow> flow() {
-        return of("216 L/h", KeyForms::writtenFlow, (text, scope) -> {
+        Key.Form<Flow> form = of("216 L/h", KeyForms::writtenFlow, (text, scope) -> {
             String plain = without(REALLY, text);
             boolean byMass = isMass(plain);
             Figure figure = byMass
@@ -44,6 +45,7 @@ final class KeyForms {
             }
             return new Flow(figure, byMass);
         });
+        return new Measured<>(form, List.of(Dimension.VOLUME_FLOW, Dimension.MASS_FLOW));
     }
 
     private static String writtenFlow(String text) {
@@ -67,10 +69,12 @@ final class KeyForms {
 
     /** Numbers with one unit at the end. */
     static Key.Form<List<Quantity>> list(String example, Dimension... dimensions) {
-        return of(
-                example,
-                text -> writtenList(Units.readList(text, dimensions)),
-                (text, scope) -> Units.readList(text, dimensions));
+        return new Measured<>(
+                of(
+                        example,
+                        text -> writtenList(Units.readList(text, dimensions)),
+                        (text, scope) -> Units.readList(text, dimensions)),
+                List.of(dimensions));
     }
 
     private static String writtenList(List<Quantity> values) {
@@ -85,7 +89,7 @@ final class KeyForms {
     /** Figures with one unit and one word at the end: a line of a sheet. */
     static Key.Form<List<Figure>> column(String example, Dimension dimension, double least, double most) {
         // a line of a sheet is written as it was: its figures may have come with different words
-        return of(example, String::strip, (text, scope) -> {
+        Key.Form<List<Figure>> form = of(example, String::strip, (text, scope) -> {
             List<Figure> figures = Forms.figures(text, "", dimension);
             for (Figure figure : figures) {
                 if (!(figure.value() >= least && figure.value() <= most)) {
@@ -98,17 +102,52 @@ final class KeyForms {
             }
             return figures;
         });
+        return new Measured<>(form, List.of(dimension));
+    }
+
+    /** Figures with one unit and one word at the end, and what they measure. */
+    record Column(Dimension dimension, List<Figure> figures) {}
+
+    /** A line of a sheet whose unit says which of several things it holds. */
+    static Key.Form<Column> columnOf(String example, Dimension... dimensions) {
+        return of(example, String::strip, (text, scope) -> {
+            List<Figure> figures = Forms.figures(text, "", dimensions);
+            Dimension dimension =
+                    Units.readList(Said.of(text).value(), dimensions).get(0).dimension();
+            for (Figure figure : figures) {
+                if (!(figure.value() > 0)) {
+                    throw new Key.FormException(
+                            "\"" + text + "\": figures above 0 are wanted", "Write for example " + example);
+                }
+            }
+            return new Column(dimension, figures);
+        });
     }
 
     /** A quantity of one of several dimensions, without provenance. */
     static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
-        return of(
-                example,
-                text -> {
-                    Quantity value = Units.read(text, dimensions);
-                    return Units.write(value.si(), Units.metric(value.si(), value.dimension()));
-                },
-                (text, scope) -> Units.read(text, dimensions));
+        return new Measured<>(
+                of(
+                        example,
+                        text -> {
+                            Quantity value = Units.read(text, dimensions);
+                            return Units.write(value.si(), Units.metric(value.si(), value.dimension()));
+                        },
+                        (text, scope) -> Units.read(text, dimensions)),
+                List.of(dimensions));
+    }
+
+    /** A count, written bare. */
+    static Key.Form<Integer> count(String example, int most) {
+        return of(example, String::strip, (text, scope) -> {
+            String plain = text.strip();
+            int count = plain.matches("\\d{1,4}") ? Integer.parseInt(plain) : 0;
+            if (!(count >= 1 && count <= most)) {
+                throw new Key.FormException(
+                        "\"" + text + "\" is no count from 1 to " + most, "Write for example " + example);
+            }
+            return count;
+        });
     }
 
     /** Any text that is not empty. */
@@ -124,7 +163,7 @@ final class KeyForms {
     /** One of a few words. */
     static <V> Key.Form<V> choice(List<V> values, Function<V, String> word) {
         List<String> known = values.stream().map(word).toList();
-        return of(known.get(0), String::strip, (text, scope) -> {
+        Key.Form<V> form = of(known.get(0), String::strip, (text, scope) -> {
             int index = known.indexOf(text.strip());
             if (index < 0) {
                 String near = Words.nearest(text, known)
@@ -134,15 +173,23 @@ final class KeyForms {
             }
             return values.get(index);
         });
+        return new OneOf<>(form, known);
     }
 
     /** The name of a fluid. */
     static Key.Form<Fluid> fluid() {
         return of("E85 summer", String::strip, (text, scope) -> {
+            Fluid own = scope.fluids().get(text.strip());
+            if (own != null) {
+                return own;
+            }
             try {
                 return Fluids.find(text);
             } catch (UnknownFluidException unknown) {
-                throw new Key.FormException(unknown.getMessage(), "");
+                String near = Words.nearest(text.strip(), scope.fluids().keySet())
+                        .map(name -> "Or did you mean your own " + name + "?")
+                        .orElse("");
+                throw new Key.FormException(unknown.getMessage(), near);
             }
         });
     }
@@ -191,7 +238,43 @@ final class KeyForms {
         }
     }
 
-    private record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
+    /** A form that is a measure of something. */
+    private record Measured<V>(Key.Form<V> form, List<Dimension> dimensions) implements Key.Form<V> {
+        @Override
+        public V read(String text, Scope scope) throws Key.FormException {
+            return form.read(text, scope);
+        }
+
+        @Override
+        public String example() {
+            return form.example();
+        }
+
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            return form.canonical(text);
+        }
+    }
+
+    /** A form that takes one of a few words. */
+    private record OneOf<V>(Key.Form<V> form, List<String> words) implements Key.Form<V> {
+        @Override
+        public V read(String text, Scope scope) throws Key.FormException {
+            return form.read(text, scope);
+        }
+
+        @Override
+        public String example() {
+            return form.example();
+        }
+
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            return form.canonical(text);
+        }
+    }
+
+    record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
             implements Key.Form<Figure> {
         @Override
         public Figure read(String text, Scope scope) throws Key.FormException {
@@ -228,6 +311,18 @@ final class KeyForms {
         @Override
         public String example() {
             return Units.write(Math.max(least, 0), Units.unit(unit));
+        }
+
+        @Override
+        public List<Dimension> dimensions() {
+            return List.of(dimension);
+        }
+
+        @Override
+        public String range() {
+            Unit shown = Units.unit(unit);
+            String most = "up to " + Units.write(this.most, shown) + ", beyond that with \"really\" behind it";
+            return Double.isFinite(least) ? "from " + Units.write(least, shown) + " " + most : most;
         }
     }
 

@@ -23,27 +23,32 @@ final class PointReader {
                         id,
                         position,
                         returnPosition(fields, position),
-                        fields.get(Keys.DEPTH, ZERO),
-                        fields.get(Keys.CAP, ZERO));
+                        fields.get(PointKeys.DEPTH, ZERO),
+                        fields.get(PointKeys.CAP, ZERO));
             case "held" -> {
-                if (fields.has(Keys.HELD_PRESSURE) == fields.has(Keys.HELD_HEAD)) {
+                if (fields.has(PointKeys.HELD_PRESSURE) == fields.has(PointKeys.HELD_HEAD)) {
                     fields.problem(
-                            Keys.HELD_PRESSURE,
-                            "a held point needs its pressure" + (fields.has(Keys.HELD_HEAD) ? " once" : ""),
+                            PointKeys.HELD_PRESSURE,
+                            "a held point needs its pressure" + (fields.has(PointKeys.HELD_HEAD) ? " once" : ""),
                             "Write for example pressure: 400 kPa, or head: 30 m");
                     yield null;
                 }
-                yield new Held(id, position, fields.get(Keys.HELD_PRESSURE), fields.get(Keys.HELD_HEAD));
+                yield new Held(id, position, fields.get(PointKeys.HELD_PRESSURE), fields.get(PointKeys.HELD_HEAD));
             }
             case "draw" -> {
                 Demand takes = takes(id, fields);
                 yield takes == null
                         ? null
-                        : new Draw(id, position, takes, fields.get(Keys.DRAW_LAW, ""), fields.get(Keys.GAUGE_BORE));
+                        : new Draw(
+                                id,
+                                position,
+                                takes,
+                                fields.get(PointKeys.DRAW_LAW, ""),
+                                fields.get(PointKeys.GAUGE_BORE));
             }
-            case Junction.TEE -> junction(id, position, fields.get(Keys.TEE_SIZE));
-            case Junction.Y_BLOCK -> junction(id, position, fields.get(Keys.Y_SIZE));
-            case "joint" -> new Joint(id, position, fields.get(Keys.GAUGE_BORE));
+            case Junction.TEE -> junction(id, position, fields.get(PointKeys.TEE_SIZE));
+            case Junction.Y_BLOCK -> junction(id, position, fields.get(PointKeys.Y_SIZE));
+            case "joint" -> new Joint(id, position, fields.get(PointKeys.GAUGE_BORE));
             default -> throw new IllegalStateException("no reader for a point of kind " + kind.word());
         };
     }
@@ -54,17 +59,17 @@ final class PointReader {
 
     /** The place of an element; null when it has no height. */
     static @Nullable Position position(Fields fields) {
-        Figure height = fields.get(Keys.HEIGHT);
+        Figure height = fields.get(PointKeys.HEIGHT);
         return height == null
                 ? null
                 : new Position(
-                        fields.get(Keys.AHEAD, ZERO).value(),
-                        fields.get(Keys.LEFT, ZERO).value(),
+                        fields.get(PointKeys.AHEAD, ZERO).value(),
+                        fields.get(PointKeys.LEFT, ZERO).value(),
                         height.value());
     }
 
     private static @Nullable Position returnPosition(Fields fields, @Nullable Position outlet) {
-        Figure height = fields.get(Keys.RETURN_HEIGHT);
+        Figure height = fields.get(PointKeys.RETURN_HEIGHT);
         return outlet == null || height == null
                 ? outlet
                 : new Position(outlet.aheadM(), outlet.leftM(), height.value());
@@ -81,15 +86,15 @@ final class PointReader {
     }
 
     private static @Nullable Demand takes(String id, Fields fields) {
-        Demand takes = fields.get(Keys.TAKES);
+        Demand takes = fields.get(PointKeys.TAKES);
         if (takes == null) {
             return null;
         }
         Demands.question(fields, takes, id);
-        if (takes instanceof Demand.AtPressure && !fields.has(Keys.DRAW_LAW)) {
+        if (takes instanceof Demand.AtPressure && !fields.has(PointKeys.DRAW_LAW)) {
             fields.problem(
-                    Keys.TAKES,
-                    "takes \"" + fields.text(Keys.TAKES) + "\": how does it rise with pressure?",
+                    PointKeys.TAKES,
+                    "takes \"" + fields.text(PointKeys.TAKES) + "\": how does it rise with pressure?",
                     "Add law: bearings, or law: jet");
         }
         return takes;

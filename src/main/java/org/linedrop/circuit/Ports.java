@@ -9,8 +9,8 @@ final class Ports {
     /** Ports of a kind of device; empty where it stands in one run, with {@code through:}. */
     static List<String> ofDevice(String kind) {
         return switch (kind) {
-            case "bypass regulator" -> List.of("inlet", "return");
-            case "thermostat" -> List.of("inlet", "cooler", "direct");
+            case Regulator.BYPASS -> List.of(Regulator.INLET, Regulator.RETURN);
+            case Thermostat.KIND -> List.of(Thermostat.INLET, Thermostat.COOLER, Thermostat.DIRECT);
             default -> List.of();
         };
     }

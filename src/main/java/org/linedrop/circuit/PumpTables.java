@@ -10,7 +10,7 @@ final class PumpTables {
 
     /**
      * The table at a figure between those of the curves: flow interpolated linearly at equal pressure, where both
-     * neighbours have one.
+     * neighbours have one; outside them the nearest by the affinity laws, which the caller asks for speeds only.
      *
      * @param curves sorted by {@code at}
      */
@@ -20,10 +20,19 @@ final class PumpTables {
                 return curves.get(i);
             }
             if (curves.get(i).at() > at) {
-                return between(curves.get(i - 1), curves.get(i), at);
+                return i == 0 ? byAffinity(curves.get(0), at) : between(curves.get(i - 1), curves.get(i), at);
             }
         }
-        throw new IllegalArgumentException("no curve at or above " + at);
+        return byAffinity(curves.get(curves.size() - 1), at);
+    }
+
+    /** Flow goes with the speed and pressure with its square. */
+    private static Pump.Curve byAffinity(Pump.Curve curve, double at) {
+        double ratio = at / curve.at();
+        return new Pump.Curve(
+                at,
+                curve.risePa().stream().map(rise -> rise * ratio * ratio).toList(),
+                curve.flowM3PerS().stream().map(flow -> flow * ratio).toList());
     }
 
     private static Pump.Curve between(Pump.Curve low, Pump.Curve high, double at) {

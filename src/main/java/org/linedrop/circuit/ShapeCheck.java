@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.form.Over;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Words;
@@ -33,7 +34,8 @@ final class ShapeCheck {
             }
         }
         devicesUsed(runs);
-        wayPoints(points, devices, runs);
+        devicePorts(points, devices, runs);
+        new PlaceCheck(problems, file).check(points, devices, runs);
         reference(points, runs);
         boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
         if (engineNeeded && !halfSaid && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
@@ -98,39 +100,6 @@ final class ShapeCheck {
             }
         }
         problems.add(place(at, run.id()), key, port.text(), message, hint);
-    }
-
-    /** Way-points need heights at the ends; a device with a place of its own is one itself. */
-    private void wayPoints(List<Point> points, List<Device> devices, List<Run> runs) {
-        boolean heights = points.stream().anyMatch(point -> point.position() != null);
-        for (Run run : runs) {
-            if (run.via().isEmpty()) {
-                continue;
-            }
-            Tree at = runTree(run);
-            if (!heights) {
-                problems.add(
-                        place(at, run.id()),
-                        Keys.VIA_MARK.name(),
-                        "",
-                        "via has heights, and the points have none",
-                        "Give all points their height, from the same datum");
-            }
-            for (Part part : run.parts()) {
-                for (Device device : devices) {
-                    if (part instanceof Through through
-                            && through.device().equals(device.id())
-                            && device.position() != null) {
-                        problems.add(
-                                place(at, run.id()),
-                                Keys.VIA_MARK.name(),
-                                "",
-                                "both via and " + device.id() + " in this run have places, in no order",
-                                "Leave out the height of " + device.id() + ", or write its place into via");
-                    }
-                }
-            }
-        }
     }
 
     private void unknownPort(Run run, String key, Port port, @Nullable Tree at) {
@@ -225,7 +194,7 @@ final class ShapeCheck {
                                 .orElse("Devices here: " + String.join(", ", known));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 "no device \"" + through.device() + "\"",
                                 hint);
@@ -234,7 +203,7 @@ final class ShapeCheck {
                         List<String> ports = Ports.ofDevice(kind("devices", through.device()));
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " has the ports " + String.join(", ", ports)
                                         + " and cannot stand inside a run",
@@ -246,7 +215,7 @@ final class ShapeCheck {
                     if (before != null) {
                         problems.add(
                                 place(throughTree(tree, through.device()), part.id()),
-                                Keys.THROUGH.name(),
+                                RunKeys.THROUGH.name(),
                                 through.device(),
                                 through.device() + " already sits at " + before,
                                 "Each device stands once in the file: describe a second one under its own name");
@@ -270,11 +239,47 @@ final class ShapeCheck {
         }
     }
 
+    /** A device with ports works when runs come to them; only the direct way of a thermostat may be plugged. */
+    private void devicePorts(List<Point> points, List<Device> devices, List<Run> runs) {
+        for (Device device : devices) {
+            List<String> met = new ArrayList<>();
+            for (Run run : runs) {
+                met.add(run.from().text());
+                met.add(run.to().text());
+            }
+            boolean any = device.ports().stream().anyMatch(port -> met.contains(device.id() + "." + port));
+            for (String port : device.ports()) {
+                if (any && !port.equals(Thermostat.DIRECT) && !met.contains(device.id() + "." + port)) {
+                    problems.add(
+                            problems.place(line(device.id()), 0, device.id()),
+                            "",
+                            "",
+                            "no run meets " + device.id() + "." + port,
+                            "Let a run start or end there");
+                }
+            }
+            if (device instanceof Regulator regulator
+                    && !regulator.overPoint().isEmpty()
+                    && points.stream().noneMatch(point -> point.id().equals(regulator.overPoint()))) {
+                List<String> known = new ArrayList<>(List.of(Over.AIR, Over.MANIFOLD));
+                points.forEach(point -> known.add(point.id()));
+                problems.add(
+                        problems.place(line(device.id()), 0, device.id()),
+                        DeviceKeys.HOLDS.name(),
+                        regulator.holds().write(),
+                        "it holds over \"" + regulator.overPoint() + "\", which is no point here",
+                        Words.nearest(regulator.overPoint(), known)
+                                .map(near -> "Did you mean " + near + "?")
+                                .orElse("Write over air, over manifold, or over a point of this file"));
+            }
+        }
+    }
+
     private static @Nullable Tree throughTree(Tree.@Nullable Branch run, String device) {
         if (run != null && run.get("parts") instanceof Tree.Items items) {
             for (Tree item : items.items()) {
                 if (item instanceof Tree.Branch part
-                        && part.get(Keys.THROUGH.name()) instanceof Tree.Text text
+                        && part.get(RunKeys.THROUGH.name()) instanceof Tree.Text text
                         && text.text().equals(device)) {
                     return text;
                 }

@@ -11,7 +11,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.RatingResult;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
@@ -100,10 +99,6 @@ final class FileJob {
             return job.done(circuit, options.out == null ? null : OutFile.of(options.out, options.file));
         } catch (ProblemsException wrong) {
             return problems(wrong);
-        } catch (NotSolvableException notYet) {
-            line.getErr().println(options.file + " is well formed, but nothing was solved.");
-            notYet.reasons().forEach(reason -> line.getErr().println(reason + "."));
-            return Runner.NOT_SOLVED;
         } catch (OutFile.Trouble trouble) {
             throw FileOptions.bad(line, String.valueOf(trouble.getMessage()));
         } catch (AccessDeniedException e) {

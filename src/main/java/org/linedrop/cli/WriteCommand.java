@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
         name = "write",
         description = {
             "Writes the circuit file again as linedrop reads it: metric units, one spelling, keys in one order.",
-            "Nothing is solved. Comments are not kept; sections used with a prefix are written out."
+            "Nothing is solved. Comments are not kept; sections used with a prefix are written out, and hoses of catalogue"
+                    + " files beside the file are written into it, so that it stands alone."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -35,17 +35,46 @@ final class Blends {
     private static final Pattern AFTER = Pattern.compile("([a-z]+)" + NUMBER + "(%?)(?:vol|byvolume)?([a-z]*)");
     private static final Pattern BEFORE = Pattern.compile(NUMBER + "(%)(?:vol|byvolume)?(?:of)?([a-z]+)");
 
+    /** Grades of petrol with ethanol that pumps sell under such a name (from memory); E10, E85, E100 are listed fluids. */
+    private static final List<Double> SOLD = List.of(5.0, 10.0, 15.0, 20.0, 25.0, 27.0, 30.0);
+
+    /**
+     * Why a grade that nobody sells is not taken for a share of ethanol: E58 is a slip for E85.
+     *
+     * @param text as a user writes it
+     * @return the refusal; null where the text is no such grade, or one that is sold or stands for a fluid
+     */
+    static @Nullable UnknownFluidException refusedGrade(String text) {
+        Matcher e = E_NUMBER.matcher(packed(text));
+        if (!e.matches()) {
+            return null;
+        }
+        double percent = Double.parseDouble(e.group(1));
+        if (SOLD.contains(percent) || percent == 0 || percent == 85 || percent == 100) {
+            return null;
+        }
+        String season = e.group(2) == null ? "summer" : e.group(2);
+        boolean low = Math.abs(percent - 10) < Math.abs(percent - 85);
+        String near = low ? season.equals("winter") ? "E10 winter" : "E10" : "E85 " + season;
+        String own = percent > 0 && percent < 100 ? "ethanol " + Text.number(percent) + " %" : "ethanol 74 %";
+        return new UnknownFluidException(
+                "fluid \"" + text.strip() + "\" is no grade that is sold. Did you mean \"" + near
+                        + "\"? A share of ethanol by volume is written \"" + own + "\"",
+                List.of(near, own));
+    }
+
+    private static String packed(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_:-]+", "");
+    }
+
     /** Reads a name with a concentration; null when it is none. */
     static @Nullable Wanted parse(String text) {
-        String packed = text.toLowerCase(Locale.ROOT).replaceAll("[\\s_:-]+", "");
+        String packed = packed(text);
         Matcher e = E_NUMBER.matcher(packed);
         if (e.matches()) {
             boolean winter = "winter".equals(e.group(2));
             double percent = Double.parseDouble(e.group(1));
-            // E85 and E10 are names of their own; E0 is petrol
-            return percent == 85 || percent == 0
-                    ? null
-                    : new Wanted(winter ? Kind.ETHANOL_WINTER : Kind.ETHANOL, percent);
+            return SOLD.contains(percent) ? new Wanted(winter ? Kind.ETHANOL_WINTER : Kind.ETHANOL, percent) : null;
         }
         Matcher after = AFTER.matcher(packed);
         if (after.matches()) {

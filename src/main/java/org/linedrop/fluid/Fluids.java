@@ -48,6 +48,10 @@ public final class Fluids {
                         word.choices());
             }
         }
+        UnknownFluidException refused = Blends.refusedGrade(text);
+        if (refused != null) {
+            throw refused;
+        }
         List<String> near = near(key);
         throw new UnknownFluidException(
                 "fluid \"" + text.strip() + "\" is not known. "

@@ -1,15 +1,17 @@
 package org.linedrop.io;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.CircuitWords;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Words;
 
 /**
  * Writes circuit files. What is written reads back to an equal circuit, bit for bit, in metric units and with keys in
- * the order of the key table; comments of the file a circuit was read from are not kept, and sections used with a
- * prefix are written out.
+ * the order of the key table; comments of the file a circuit was read from are not kept, sections used with a
+ * prefix are written out, and the hoses of catalogue files beside it are written into it.
  */
 public final class CircuitWriter {
     private static final String HEAD = "# Written by Linedrop: metric units; comments are not kept.\n";
@@ -120,8 +122,11 @@ public final class CircuitWriter {
             char c = plain.charAt(i);
             if (c == '"' || c == '\\') {
                 made.append('\\').append(c);
-            } else if (c < ' ') {
-                made.append(c == '\n' ? "\\n" : c == '\t' ? "\\t" : " ");
+            } else if (c == '\n' || c == '\t') {
+                made.append(c == '\n' ? "\\n" : "\\t");
+            } else if (!Character.isSurrogate(c)
+                    && !Words.printable(String.valueOf(c)).equals(String.valueOf(c))) {
+                made.append(String.format(Locale.ROOT, "\\u%04x", (int) c)); // nothing that steers a terminal
             } else {
                 made.append(c);
             }

@@ -10,14 +10,19 @@ import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Adapter;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
-import org.linedrop.circuit.Filter;
+import org.linedrop.circuit.FloatValve;
+import org.linedrop.circuit.GearPump;
 import org.linedrop.circuit.Hose;
-import org.linedrop.circuit.OtherDevice;
+import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Rail;
+import org.linedrop.circuit.Regulator;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Restriction;
 import org.linedrop.circuit.Route;
 import org.linedrop.circuit.StatedLaw;
+import org.linedrop.circuit.Thermostat;
 import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
 import org.linedrop.circuit.Valve;
@@ -31,18 +36,23 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
     /** Under this flow a pump of constant power is continued linearly: its rise would have no end. */
     private static final double LEAST_FLOW_M3_PER_S = 1e-4;
 
+    /** Drawn tube, of which rails are made. */
+    private static final double DRAWN_ROUGHNESS_M = 1.5e-6;
+
     private final Bores bores;
     private final Stream stream;
-    private final List<Device> devices;
+    private final Circuit circuit;
     private final PlumbingLaws laws;
+    private final GateLaws gates;
     private final double gravityMPerS2;
 
     PartLaws(Bores bores, Stream stream, Circuit circuit) {
         this.bores = bores;
         this.stream = stream;
-        this.devices = circuit.devices();
+        this.circuit = circuit;
         this.gravityMPerS2 = circuit.surroundings().upMPerS2();
         this.laws = new PlumbingLaws(stream);
+        this.gates = new GateLaws(stream, circuit);
     }
 
     @Override
@@ -247,7 +257,7 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
 
     @Override
     public List<Piece> through(Through part) {
-        for (Device device : devices) {
+        for (Device device : circuit.devices()) {
             if (device.id().equals(part.device())) {
                 return List.of(device.accept(this));
             }
@@ -268,26 +278,80 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
             flow[i] = flows.get(rows - 1 - i);
             head[i] = rises.get(rows - 1 - i) / stream.densityKgPerM3();
         }
-        Law law = PrescribedPump.table(flow, head, PrescribedPump.Between.MONOTONE_CUBIC, stream.densityKgPerM3(), 1);
-        piece.local.add(Tales.pump(device, law, stream.densityKgPerM3()));
+        Law law = PrescribedPump.table(
+                flow,
+                head,
+                device.straight() ? PrescribedPump.Between.STRAIGHT : PrescribedPump.Between.MONOTONE_CUBIC,
+                stream.densityKgPerM3(),
+                1);
+        piece.mostKgPerS = flows.get(0) * stream.densityKgPerM3();
+        piece.local.add(DeviceTales.pump(device, law, stream.densityKgPerM3()));
         return piece;
     }
 
     @Override
-    public Piece filter(Filter device) {
+    public Piece gearPump(GearPump device) {
         Piece piece = device(device);
-        double ratedKgPerS = device.ratedFlowM3PerS().value() * stream.densityKgPerM3();
-        double exponent = device.exponent().value();
-        double viscosity = stream.dynamicViscosityPaS() / stream.densityKgPerM3();
-        double thicker = device.ratedViscosityM2PerS() == null
-                ? 1
-                : Math.pow(viscosity / device.ratedViscosityM2PerS().value(), 2 - exponent);
-        Law law = Prescribed.pressurePower(
-                thicker * device.clog().value() * device.ratedDropPa().value() / Math.pow(ratedKgPerS, exponent),
-                exponent);
-        piece.local.add(Tales.filter(device, law, stream));
-        piece.story = Tales.filter(device);
+        Law law = gates.gearPump(device);
+        piece.mostKgPerS = Math.max(0, device.sweptM3PerS()) * stream.densityKgPerM3();
+        piece.local.add(DeviceTales.gearPump(device, law, stream));
+        piece.story = DeviceTales.given(device);
         return piece;
+    }
+
+    @Override
+    public Piece resistance(Resistance device) {
+        Piece piece = device(device);
+        piece.story = DeviceTales.given(device);
+        if (device.shut()) {
+            piece.gate = gates.closed(device.rated());
+        } else {
+            piece.local.add(DeviceTales.resistance(device, gates.resistance(device), stream));
+        }
+        return piece;
+    }
+
+    @Override
+    public Piece oneWayValve(OneWayValve device) {
+        Piece piece = device(device);
+        piece.story = DeviceTales.given(device);
+        piece.gate = gates.oneWayValve(device);
+        return piece;
+    }
+
+    @Override
+    public Piece regulator(Regulator device) {
+        Piece piece = device(device);
+        piece.story = DeviceTales.given(device);
+        piece.gate = gates.regulator(device);
+        return piece;
+    }
+
+    @Override
+    public Piece rail(Rail device) {
+        Piece piece = device(device).bore(device.boreM(), device.boreM().value());
+        piece.lengthM = device.lengthM().value();
+        piece.takenKgPerS = CircuitNetwork.massDrawKgPerS(circuit, device.takes(), stream.densityKgPerM3());
+        Law whole = laws.friction("rail", device.boreM().value(), piece.lengthM, DRAWN_ROUGHNESS_M)
+                .law();
+        piece.friction.add(DeviceTales.rail(device, new Spread(whole, piece.takenKgPerS, device.taps())));
+        piece.story = DeviceTales.given(device);
+        return piece;
+    }
+
+    @Override
+    public Piece floatValve(FloatValve device) {
+        Piece piece = device(device);
+        double discharge = device.discharge().value();
+        Law law = Prescribed.loss(1 / (discharge * discharge), device.seatM().value(), stream.densityKgPerM3());
+        piece.local.add(DeviceTales.floatValve(device, law));
+        piece.story = DeviceTales.given(device);
+        return piece;
+    }
+
+    @Override
+    public Piece thermostat(Thermostat device) {
+        throw new IllegalStateException("a built circuit has no thermostat inside a run, but " + device.id() + " is");
     }
 
     private Piece device(Device device) {
@@ -312,10 +376,5 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
 
     private static String metres(Figure length) {
         return String.format(Locale.ROOT, " %.2f m", length.value());
-    }
-
-    @Override
-    public Piece other(OtherDevice device) {
-        throw new IllegalStateException("a circuit with " + device.what() + " is refused before it comes here");
     }
 }

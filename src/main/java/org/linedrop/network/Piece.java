@@ -33,8 +33,23 @@ final class Piece {
     Story story = Story.NONE;
     double liftPa;
     Trace.@Nullable Leg leg;
+    /** Set where the piece is a device that switches. */
+    @Nullable Gate gate;
+    /** Mass flow taken at the end of the piece, NaN where none is. */
+    double takenKgPerS = Double.NaN;
+    /** The most that a pump in it can pass. */
+    double mostKgPerS = Double.POSITIVE_INFINITY;
     /** Makes the terms of a piece that sits in the bores of its neighbours, once these are known. */
     @Nullable BiFunction<Double, Double, Term> between;
+
+    /**
+     * A device that switches, in a branch of its own.
+     *
+     * @param law         its law
+     * @param open        what it loses wide open
+     * @param overOutlet  whether its set point counts from its outlet
+     */
+    record Gate(DeviceLaw law, Law open, boolean overOutlet) {}
 
     Piece(String kind, String name, String part, String size, Stream stream) {
         this.kind = kind;
@@ -65,6 +80,11 @@ final class Piece {
     /** Whether the piece has a bore of its own. */
     boolean open() {
         return !Double.isNaN(usedBoreM) && between == null;
+    }
+
+    /** Whether fluid leaves the run at its end. */
+    boolean takes() {
+        return !Double.isNaN(takenKgPerS);
     }
 
     Trace.Row freeze() {

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Position;
 import org.linedrop.circuit.Run;
-import org.linedrop.circuit.Surroundings;
 import org.linedrop.fact.Explanation;
 
 /** The rows of one run: its parts one after the other, changes of bore between them, tank ends, and lift. */
@@ -39,11 +37,10 @@ final class RunPieces {
         }
         made.joinBores();
         made.tankEnds(ends.fromTank(), ends.toTank());
-        if (ends.from() != null && ends.to() != null && !run.via().isEmpty()) {
-            made.liftVia(ends.from(), ends.to());
-        } else if (ends.from() != null && ends.to() != null) {
-            made.lift(ends.from(), ends.to());
+        if (ends.from() != null && ends.to() != null) {
+            Lift.share(circuit, run, made.pieces, ends.from(), ends.to());
         }
+        made.gateLift();
         return made.pieces;
     }
 
@@ -153,80 +150,28 @@ final class RunPieces {
         return piece;
     }
 
-    /**
-     * Shares the potential along the way through the way-points: a share of the length of parts is taken for the same
-     * share of the straight distances between the places.
-     */
-    private void liftVia(Position from, Position to) {
-        List<Position> places = new ArrayList<>();
-        places.add(from);
-        places.addAll(run.via());
-        places.add(to);
-        double[] way = new double[places.size()];
-        for (int i = 1; i < way.length; i++) {
-            way[i] = way[i - 1] + places.get(i - 1).distanceM(places.get(i));
-        }
-        double length = pieces.stream().mapToDouble(piece -> piece.lengthM).sum();
-        double done = 0;
-        double before = 0;
+    /** A device that switches has no lift of its own: its neighbour takes it, or a row that is nothing but height. */
+    private void gateLift() {
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
-            done += length > 0 ? piece.lengthM / length : 1.0 / pieces.size();
-            boolean last = i == pieces.size() - 1;
-            double potential = potential(places, way, last ? 1 : done);
-            piece.liftPa += (potential - before) * piece.stream.densityKgPerM3();
-            before = potential;
-        }
-    }
-
-    /** Potential over the first place at a share of the way. */
-    private double potential(List<Position> places, double[] way, double share) {
-        Surroundings around = circuit.surroundings();
-        int last = way.length - 1;
-        double distance = share * way[last];
-        int leg = 1;
-        while (leg < last && way[leg] < distance) {
-            leg++;
-        }
-        double step = way[leg] - way[leg - 1];
-        double part = share >= 1 || !(step > 0) ? 1 : (distance - way[leg - 1]) / step;
-        int end = share >= 1 ? last : leg;
-        Position start = places.get(0);
-        double low = around.potentialJPerKg(start, places.get(end - 1));
-        double high = around.potentialJPerKg(start, places.get(end));
-        return low + part * (high - low);
-    }
-
-    /** Shares the potential between places that are known over the length between them. */
-    private void lift(Position from, Position to) {
-        Position start = from;
-        int first = 0;
-        for (int i = 0; i < pieces.size(); i++) {
-            Position here = pieces.get(i).device.isEmpty() ? null : devicePosition(pieces.get(i).device);
-            if (here != null) {
-                share(first, i, start, here);
-                start = here;
-                first = i;
+            if (piece.gate == null || piece.liftPa == 0) {
+                continue;
             }
-        }
-        share(first, pieces.size(), start, to);
-    }
-
-    private @Nullable Position devicePosition(String id) {
-        return circuit.device(id).map(Device::position).orElse(null);
-    }
-
-    private void share(int first, int end, Position from, Position to) {
-        Surroundings around = circuit.surroundings();
-        double potential = around.potentialJPerKg(from, to);
-        double length = 0;
-        for (int i = first; i < end; i++) {
-            length += pieces.get(i).lengthM;
-        }
-        for (int i = first; i < end; i++) {
-            Piece piece = pieces.get(i);
-            double part = length > 0 ? piece.lengthM / length : 1.0 / (end - first);
-            piece.liftPa += potential * part * piece.stream.densityKgPerM3();
+            if (i > 0 && pieces.get(i - 1).gate == null && !pieces.get(i - 1).takes()) {
+                pieces.get(i - 1).liftPa += piece.liftPa;
+            } else if (i + 1 < pieces.size() && pieces.get(i + 1).gate == null) {
+                pieces.get(i + 1).liftPa += piece.liftPa;
+            } else {
+                Piece height = new Piece("height", "height", piece.part, "", piece.stream);
+                height.row = piece.row;
+                height.inBoreM = piece.inBoreM;
+                height.outBoreM = piece.inBoreM;
+                height.liftPa = piece.liftPa;
+                piece.row += ".1";
+                height.row += ".0";
+                pieces.add(i, height);
+            }
+            piece.liftPa = 0;
         }
     }
 }

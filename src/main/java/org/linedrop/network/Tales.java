@@ -7,14 +7,11 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Adapter;
-import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
-import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Route;
 import org.linedrop.circuit.StatedLaw;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Explanation.Given;
-import org.linedrop.fact.Explanation.Quantity;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Formula;
 import org.linedrop.fact.Source;
@@ -99,75 +96,6 @@ final class Tales {
         }
         long degrees = Math.round(Math.toDegrees(angle));
         return story.or(part.size().forged() ? swept(degrees) : forged(degrees), other);
-    }
-
-    static Story filter(Filter device) {
-        List<Given> given = new ArrayList<>();
-        given.add(new Given("rated drop", device.ratedDropPa(), "Pa"));
-        given.add(new Given("rated flow", device.ratedFlowM3PerS(), "m3/s"));
-        if (device.ratedViscosityM2PerS() != null) {
-            given.add(new Given("rated with", device.ratedViscosityM2PerS(), "m2/s"));
-        }
-        given.add(new Given("exponent", device.exponent(), ""));
-        given.add(new Given("clogging", device.clog(), ""));
-        return Story.of(given, "bore", null);
-    }
-
-    static Term filter(Filter device, Law law, Stream stream) {
-        Figure rated = device.ratedViscosityM2PerS();
-        Formula formula = new Formula(
-                "filter power law",
-                rated == null
-                        ? "dp = c dp_r (Q/Q_r)^n, c 1 when clean"
-                        : "dp = c dp_r (Q/Q_r)^n (nu/nu_r)^(2 - n), c 1 when clean",
-                device.exponent().source(),
-                "between laminar (n 1) and turbulent (n 2) media");
-        double density = stream.densityKgPerM3();
-        List<Quantity> fixed = new ArrayList<>(List.of(
-                new Quantity("c", "clogging", device.clog().value(), ""),
-                new Quantity("dp", "rated drop", device.ratedDropPa().value(), "Pa"),
-                new Quantity("Qr", "rated flow", device.ratedFlowM3PerS().value(), "m3/s"),
-                new Quantity("n", "exponent", device.exponent().value(), "")));
-        if (rated != null) {
-            fixed.add(new Quantity("nu", "viscosity", stream.dynamicViscosityPaS() / density, "m2/s"));
-            fixed.add(new Quantity("nur", "viscosity it was rated with", rated.value(), "m2/s"));
-        }
-        String equation = "{c} x {dp} x ({Q}/{Qr})^{n}" + (rated == null ? "" : " x ({nu}/{nur})^(2 - {n})");
-        return new Term(law, massFlow -> {
-            List<Quantity> inputs = new ArrayList<>(fixed);
-            inputs.add(new Quantity("Q", "flow", Math.abs(massFlow) / density, "m3/s"));
-            return Accounts.whole("filter", law, massFlow, "power law", equation, inputs, formula);
-        });
-    }
-
-    static Term pump(Pump device, Law law, double densityKgPerM3) {
-        Formula formula = new Formula(
-                "pump table",
-                "rise between its rows: monotone cubic",
-                Source.of("the pump's table as given in the circuit", Status.GIVEN),
-                "inside the table");
-        return new Term(law, massFlow -> {
-            double flow = massFlow / densityKgPerM3;
-            List<Double> flows = device.table().flowM3PerS();
-            List<Double> rises = device.table().risePa();
-            int row = 1; // flow falls from row to row
-            while (row < flows.size() - 1 && flows.get(row) > flow) {
-                row++;
-            }
-            return Accounts.whole(
-                    "pump",
-                    law,
-                    massFlow,
-                    "rise",
-                    "at {Q}, between {p1} at {Q1} and {p2} at {Q2}",
-                    List.of(
-                            new Quantity("Q", "flow", flow, "m3/s"),
-                            new Quantity("p1", "rise of the row before", rises.get(row - 1), "Pa"),
-                            new Quantity("Q1", "flow of the row before", flows.get(row - 1), "m3/s"),
-                            new Quantity("p2", "rise of the row behind", rises.get(row), "Pa"),
-                            new Quantity("Q2", "flow of the row behind", flows.get(row), "m3/s")),
-                    formula);
-        });
     }
 
     static Story stated(StatedLaw part) {

@@ -9,20 +9,87 @@ public final class Trace {
     private Trace() {}
 
     /**
-     * One run as it was put into the network.
+     * One run as it was put into the network. It is one section unless something in it switches or takes fluid.
      *
-     * @param id     name of the run
+     * @param id       name of the run
+     * @param from     number of its first point
+     * @param to       number of its last point
+     * @param sections its sections in flow order, at least one
+     */
+    public record RunTrace(String id, int from, int to, List<Section> sections) {
+        /** Copies the sections. */
+        public RunTrace {
+            sections = List.copyOf(sections);
+        }
+
+        /**
+         * Its rows.
+         *
+         * @return in flow order
+         */
+        public List<Row> rows() {
+            return sections.stream().flatMap(section -> section.rows().stream()).toList();
+        }
+
+        /**
+         * The section of a row.
+         *
+         * @param row index of the row in {@link #rows()}
+         * @return the section that holds it
+         */
+        public Section section(int row) {
+            int before = row;
+            for (Section section : sections) {
+                if (before < section.rows().size()) {
+                    return section;
+                }
+                before -= section.rows().size();
+            }
+            throw new IndexOutOfBoundsException("run " + id + " has no row " + row);
+        }
+
+        /**
+         * Its first section.
+         *
+         * @return the one that begins where the run does
+         */
+        public Section first() {
+            return sections.get(0);
+        }
+
+        /**
+         * Its last section.
+         *
+         * @return the one that ends where the run does
+         */
+        public Section last() {
+            return sections.get(sections.size() - 1);
+        }
+    }
+
+    /**
+     * A stretch of a run with one flow: one branch of the network.
+     *
      * @param branch number of its branch
-     * @param from   number of its first point
-     * @param to     number of its last point
+     * @param gate   whether it is a single device that switches, whose drop is set by the pressures on both sides
      * @param rows   its rows in flow order
      */
-    public record RunTrace(String id, int branch, int from, int to, List<Row> rows) {
+    public record Section(int branch, boolean gate, List<Row> rows) {
         /** Copies the rows. */
-        public RunTrace {
+        public Section {
             rows = List.copyOf(rows);
         }
     }
+
+    /**
+     * A branch of a device that switches.
+     *
+     * @param device name of the device in the circuit
+     * @param way    which way through it: empty where it has only one, else the name of the port it leads to
+     * @param branch number of its branch
+     * @param open   what it loses wide open, as a function of mass flow
+     */
+    public record Gate(String device, String way, int branch, Law open) {}
 
     /**
      * A tee or Y block as it was put into the network.
@@ -95,10 +162,10 @@ public final class Trace {
         /**
          * Whether the row is something to be lost in plumbing, rather than a pump.
          *
-         * @return false for pumps
+         * @return false for pumps of any kind
          */
         public boolean plumbing() {
-            return !kind.equals("pump");
+            return !kind.endsWith("pump");
         }
 
         /**

@@ -38,6 +38,11 @@ final class CaseTables {
         return lines;
     }
 
+    /** The same in one table, however wide. */
+    Table caseTable() {
+        return caseTable(new ArrayList<>(byLimit().keySet()));
+    }
+
     private Table caseTable(List<String> ids) {
         Table table = new Table().words("case", 2);
         for (String id : ids) {
@@ -99,6 +104,25 @@ final class CaseTables {
 
     /** A line for each limit, in its worst case. */
     List<String> limits() {
+        List<String> lines = new ArrayList<>(limitTable().lines());
+        for (String note : notes()) {
+            lines.addAll(Plain.wrap(note, Plain.WIDTH, 2));
+        }
+        return lines;
+    }
+
+    /** What stands under the limits: what its words mean, rules of thumb, why something was not judged. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
+                        + " broken.");
+        Advice.feedLoss(cases).ifPresent(advice -> notes.add(advice(advice)));
+        byLimit().values().forEach(placed -> placed.forEach(each -> reason(each, notes)));
+        return notes;
+    }
+
+    Table limitTable() {
         Table table = new Table()
                 .words("limit", 2)
                 .words("from", 0)
@@ -107,24 +131,14 @@ final class CaseTables {
                 .fixed("margin", true)
                 .fixed("least", true)
                 .fixed("verdict", false);
-        List<String> reasons = new ArrayList<>();
         for (List<Placed> placed : byLimit().values()) {
             Placed worst = placed.get(0);
             for (Placed other : placed) {
                 worst = Standing.worse(other.row(), worst.row()) ? other : worst;
-                reason(other, reasons);
             }
             table.row(cells(worst));
         }
-        List<String> lines = new ArrayList<>(table.lines());
-        lines.add(
-                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
-                        + " broken.");
-        Advice.feedLoss(cases).ifPresent(advice -> lines.addAll(Plain.wrap(advice(advice), Plain.WIDTH, 2)));
-        for (String reason : reasons) {
-            lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
-        }
-        return lines;
+        return table;
     }
 
     /** A rule of thumb is printed apart from the limits: it breaks nothing. */
@@ -141,17 +155,17 @@ final class CaseTables {
         Scale differences = Columns.differences(row);
         String verdict = row.verdict().word();
         return List.of(
-                row.limit().id() + " " + bound(row),
+                row.limit().id() + " " + bound(row, display),
                 row.limit().from(),
                 placed.check().caseName(),
-                Columns.scale(row).text(row.value(), display),
+                row.ofState() ? row.state() : Columns.scale(row).text(row.value(), display),
                 differences.signed(row.margin(), display),
                 differences.signed(row.marginLow(), display),
                 row.verdict() == Verdict.HOLDS ? verdict : verdict.toUpperCase(Locale.ROOT));
     }
 
     /** The bound in the units of the report. */
-    private String bound(LimitRow row) {
+    static String bound(LimitRow row, Display display) {
         LimitText bound = row.limit().bound();
         Scale scale = Columns.scale(row);
         if (bound.perRevPerS() > 0) {
@@ -169,7 +183,7 @@ final class CaseTables {
     private void reason(Placed placed, List<String> reasons) {
         String reason = placed.row().reason();
         if (!reason.isEmpty() && Standing.solved(placed.check())) {
-            reasons.add(placed.row().limit().id() + " not judged at "
+            reasons.add(placed.row().limit().id() + " " + placed.row().verdict().word() + " at "
                     + placed.check().caseName() + ": " + reason);
         }
     }

@@ -107,6 +107,7 @@ final class Columns {
             Column.varying("margin", "margin", Columns::differences, LimitRow::margin),
             Column.varying("marginLow", "least margin", Columns::differences, LimitRow::marginLow),
             Column.varying("marginHigh", "most margin", Columns::differences, LimitRow::marginHigh),
+            Column.text("state", "state", row -> row.state().isEmpty() ? null : row.state()),
             Column.text("reason", "reason", row -> row.reason().isEmpty() ? null : row.reason()));
 
     /** Warnings and assumptions. */
@@ -178,7 +179,7 @@ final class Columns {
     }
 
     static Scale scale(LimitRow row) {
-        return Scale.usual(row.limit().bound().dimension());
+        return Scale.usual(row.dimension());
     }
 
     /** Margins are differences, also of gauge and absolute pressures. */

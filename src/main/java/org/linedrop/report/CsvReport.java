@@ -22,6 +22,9 @@ import org.linedrop.units.Display;
  * last lines carry the safety words in their first cell; their other cells are empty.
  */
 public final class CsvReport {
+    /** What a formula starts with, in the wide letters of East Asian keyboards too, which some spreadsheets also read. */
+    private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
+
     private CsvReport() {}
 
     /**
@@ -126,7 +129,8 @@ public final class CsvReport {
             return "";
         }
         String clean = Plain.clean(text);
-        return !clean.isEmpty() && "=+-@".indexOf(clean.charAt(0)) >= 0 ? "'" + clean : clean;
+        String first = clean.stripLeading();
+        return !first.isEmpty() && FORMULA.indexOf(first.charAt(0)) >= 0 ? "'" + clean : clean;
     }
 
     private static String table(FeedCheck check, List<String> head, List<List<String>> records) {

@@ -52,7 +52,7 @@ final class Standing {
         double none = Double.NaN;
         String reason = "brakes are not for us to judge";
         return new LimitRow(
-                row.limit(), Verdict.NOT_JUDGED, row.value(), row.bound(), row.unit(), none, none, none, reason);
+                row.limit(), Verdict.NOT_JUDGED, row.value(), row.bound(), row.unit(), none, none, none, reason, "");
     }
 
     /** The worst first; equals stay in the order of the file. */
@@ -60,6 +60,15 @@ final class Standing {
         List<CaseCheck> sorted = new ArrayList<>(cases);
         sorted.sort(WORST_CASE);
         return sorted;
+    }
+
+    /** The worst case leads, the others follow in the order of the file. */
+    static List<CaseCheck> leading(List<CaseCheck> cases) {
+        List<CaseCheck> order = new ArrayList<>(cases);
+        CaseCheck worst = worstFirst(cases).get(0);
+        order.remove(worst);
+        order.add(0, worst);
+        return order;
     }
 
     /** Whether a limit row is worse than another of the same limit. */

@@ -64,7 +64,7 @@ final class WorkedExample {
     }
 
     private void heading() {
-        String verb = row.dropPa() < 0 && row.kind().equals("pump") ? "adds " : "loses ";
+        String verb = row.dropPa() < 0 && row.kind().endsWith("pump") ? "adds " : "loses ";
         double shown = verb.equals("adds ") ? -row.dropPa() : row.dropPa();
         String range = row.bands().stream()
                 .filter(band -> Double.isFinite(band.lowM()))

@@ -3,7 +3,10 @@ package org.linedrop.result;
 import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Service;
 import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fluid.Band;
@@ -137,6 +140,9 @@ public final class CaseResult {
 
     private LimitRow judge(Limit limit) {
         LimitText bound = limit.bound();
+        if (bound.kind() == LimitText.Kind.STATE) {
+            return judgeState(limit);
+        }
         Quantities.Value value = Quantities.of(usual, limit);
         String unit = bound.dimension().si();
         if (Double.isNaN(value.value())) {
@@ -149,7 +155,8 @@ public final class CaseResult {
                     Double.NaN,
                     Double.NaN,
                     Double.NaN,
-                    value.reason());
+                    value.reason(),
+                    "");
         }
         double margin = bound.margin(value.value());
         double least = margin;
@@ -166,6 +173,51 @@ public final class CaseResult {
         if (!known && verdict == Verdict.HOLDS) {
             verdict = Verdict.UNSURE;
         }
-        return new LimitRow(limit, verdict, value.value(), bound.nearest(value.value()), unit, margin, least, most, "");
+        String reason = "";
+        if (verdict == Verdict.BROKEN && knownByOnePoint()) {
+            verdict = Verdict.UNSURE;
+            reason = "the pump is known by one point, and gives at least what is shown";
+        }
+        return new LimitRow(
+                limit, verdict, value.value(), bound.nearest(value.value()), unit, margin, least, most, reason, "");
+    }
+
+    private boolean knownByOnePoint() {
+        return circuit().devices().stream().anyMatch(device -> device instanceof Pump pump && pump.bound());
+    }
+
+    /** A state holds where the device is in it at all bores of the bands; a regulator tells how far it is from leaving it. */
+    private LimitRow judgeState(Limit limit) {
+        String wanted = limit.bound().words();
+        String state = Quantities.state(usual, limit);
+        double value = Quantities.of(usual, limit).value();
+        double least = value;
+        double most = value;
+        int holding = 0;
+        List<Result> all = List.of(usual, smallest, largest);
+        for (Result each : all) {
+            double margin = Quantities.of(each, limit).value();
+            least = Math.min(least, margin);
+            most = Math.max(most, margin);
+            holding += Quantities.state(each, limit).equals(wanted) ? 1 : 0;
+        }
+        String reason = "";
+        Verdict verdict = holding == all.size() ? Verdict.HOLDS : holding == 0 ? Verdict.BROKEN : Verdict.UNSURE;
+        double bound = Double.NaN;
+        Device device = circuit().device(limit.subject()).orElse(null);
+        if (device instanceof Regulator regulator) {
+            bound = regulator.holds().pressurePa().value();
+            if (verdict == Verdict.HOLDS && regulator.bypass() && regulator.wideOpen() == null) {
+                verdict = Verdict.UNSURE;
+                reason = "what it loses wide open is not given: write wide open: 35 kPa at 400 L/h";
+            }
+        }
+        if (state.isEmpty()) {
+            verdict = Verdict.NOT_JUDGED;
+            reason = usual.outcome() == Outcome.CONVERGED
+                    ? limit.subject() + " is part of no run"
+                    : "the circuit was not solved: " + usual.outcome().word();
+        }
+        return new LimitRow(limit, verdict, value, bound, "Pa", value, least, most, reason, state);
     }
 }

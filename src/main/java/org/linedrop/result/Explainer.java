@@ -16,6 +16,7 @@ import org.linedrop.fact.Formula;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
+import org.linedrop.network.Network;
 import org.linedrop.network.Story;
 import org.linedrop.network.Term;
 import org.linedrop.network.Trace;
@@ -29,12 +30,20 @@ final class Explainer {
             new Source("hydrostatics", "", Status.DERIVED),
             "shared over the length between places that are known");
 
+    /** Devices that switch. */
+    private static final Formula GATE = new Formula(
+            "one-way device",
+            "0 = min(Q, -min(A, B)): A what it is set to, B its drop wide open",
+            new Source("what a valve can do", "", Status.DERIVED),
+            "steady");
+
     /** Published coefficients belong to fittings with that much straight bore on either side. */
     private static final double APART_BORES = 10;
 
     private final Result result;
     private final Trace.RunTrace run;
     private final int index;
+    private final Trace.Section section;
     private final Trace.Row row;
     private final double massFlow;
 
@@ -43,7 +52,8 @@ final class Explainer {
         this.run = run;
         this.index = index;
         this.row = run.rows().get(index);
-        this.massFlow = result.massFlowKgPerS(run);
+        this.section = run.section(index);
+        this.massFlow = result.massFlowKgPerS(section);
     }
 
     static Explanation explain(Result result, String element) {
@@ -70,7 +80,8 @@ final class Explainer {
 
     private Explanation explanation() {
         List<Group> groups = groups(row.friction(), row.local());
-        double drop = row.frictionDropPa(massFlow) + row.localDropPa(massFlow) + row.liftPa() + legDropPa();
+        double drop =
+                row.frictionDropPa(massFlow) + row.localDropPa(massFlow) + row.liftPa() + legDropPa() + gateDropPa();
         Story story = row.story();
         double density = row.stream().densityKgPerM3();
         Explanation.Flow flow = new Explanation.Flow(
@@ -101,6 +112,15 @@ final class Explainer {
         return result.circuit();
     }
 
+    /** What stands over a device that switches. */
+    private double gateDropPa() {
+        Network branches = result.network().network();
+        return section.gate()
+                ? result.solution().totalPressurePa(branches.from(section.branch()))
+                        - result.solution().totalPressurePa(branches.to(section.branch()))
+                : 0;
+    }
+
     private double legDropPa() {
         return row.leg() == null ? 0 : result.junctions().dropPa(row.leg());
     }
@@ -112,6 +132,16 @@ final class Explainer {
         }
         friction.forEach(term -> groups.add(term.account().at(massFlow)));
         local.forEach(term -> groups.add(term.account().at(massFlow)));
+        if (section.gate()) {
+            double drop = gateDropPa();
+            double none = Double.NaN;
+            String state = result.network()
+                    .network()
+                    .device(section.branch())
+                    .stateWord(result.solution().state(section.branch()));
+            Step step = new Step(state, "what stands on its two sides", List.of(), none, drop, drop, drop, null, GATE);
+            groups.add(new Group(row.kind(), "", none, none, none, "", none, List.of(step)));
+        }
         if (row.liftPa() != 0) {
             double lift = row.liftPa();
             double none = Double.NaN;

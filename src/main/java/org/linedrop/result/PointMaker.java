@@ -54,11 +54,13 @@ final class PointMaker {
                 if (number < 0 || !tankReturn) {
                     number = atStart ? trace.from() : trace.to();
                 }
-                double into = (atStart ? -1 : 1) * solution.massFlowKgPerS(trace.branch());
+                double into =
+                        (atStart ? -1 : 1) * solution.massFlowKgPerS((atStart ? trace.first() : trace.last()).branch());
                 inflow += into;
-                if (!trace.rows().isEmpty() && into > most) {
+                List<Trace.Row> rows = trace.rows();
+                if (!rows.isEmpty() && into > most) {
                     most = into;
-                    Trace.Row end = trace.rows().get(atStart ? 0 : trace.rows().size() - 1);
+                    Trace.Row end = rows.get(atStart ? 0 : rows.size() - 1);
                     Stream stream = end.stream();
                     runEndBore = atStart ? end.inBoreM() : end.outBoreM();
                     double bore = point.gaugeBoreM() == null ? runEndBore : point.gaugeBoreM();

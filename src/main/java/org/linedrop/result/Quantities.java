@@ -21,6 +21,13 @@ final class Quantities {
         }
     }
 
+    /** The state of the device of a limit; empty where it is not known. */
+    static String state(Result result, Limit limit) {
+        return result.outcome() == Outcome.CONVERGED
+                ? result.device(limit.subject()).map(DeviceRow::state).orElse("")
+                : "";
+    }
+
     static Value of(Result result, Limit limit) {
         if (result.outcome() != Outcome.CONVERGED) {
             return Value.unknown(
@@ -33,20 +40,14 @@ final class Quantities {
                     .orElse(Value.unknown(limit.subject() + " is part of no run"));
         }
         return result.device(limit.subject())
-                .map(device -> ofDevice(device, limit.quantity()))
+                .map(device -> ofDevice(circuit, device, limit.quantity()))
                 .orElse(Value.unknown(limit.subject() + " is part of no run"));
     }
 
     private static Value ofPoint(Circuit circuit, PointRow point, String quantity) {
         return switch (quantity) {
             case "pressure" -> new Value(point.staticPressurePa(), "");
-            case "pressure over manifold" ->
-                circuit.engine() == null || circuit.engine().manifoldPa() == null
-                        ? Value.unknown("the manifold pressure is not given: write engine: {manifold: ...}")
-                        : new Value(
-                                point.staticPressurePa()
-                                        - circuit.engine().manifoldPa().value(),
-                                "");
+            case "pressure over manifold" -> overManifold(circuit, point.staticPressurePa());
             case "flow" ->
                 new Value(
                         Math.abs(point.netInflowKgPerS())
@@ -61,8 +62,16 @@ final class Quantities {
         };
     }
 
-    private static Value ofDevice(DeviceRow device, String quantity) {
+    private static Value overManifold(Circuit circuit, double pressurePa) {
+        return circuit.engine() == null || circuit.engine().manifoldPa() == null
+                ? Value.unknown("the manifold pressure is not given: write engine: {manifold: ...}")
+                : new Value(pressurePa - circuit.engine().manifoldPa().value(), "");
+    }
+
+    private static Value ofDevice(Circuit circuit, DeviceRow device, String quantity) {
         return switch (quantity) {
+            case "pressure" -> new Value(device.outletPressurePa(), "");
+            case "pressure over manifold" -> overManifold(circuit, device.outletPressurePa());
             case "spare flow" -> {
                 if (device.state().startsWith("outside pump table")) {
                     yield Value.unknown(device.state());
@@ -72,7 +81,7 @@ final class Quantities {
                         .orElse(Value.unknown("nothing spills here: the pump gives just what is drawn;"
                                 + " see the largest draw that holds"));
             }
-            case "state" -> Value.unknown("the state of a " + device.kind() + " is not solved for yet");
+            case "state" -> new Value(device.figure("controlMarginPa").orElse(Double.NaN), "");
             case "flow" -> new Value(device.flowM3PerS(), "");
             case "inlet vacuum" -> new Value(-device.inletPressurePa(), "");
             case "inlet pressure" -> new Value(device.inletPressurePa(), "");

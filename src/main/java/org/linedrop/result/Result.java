@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.Explanation;
 import org.linedrop.fact.Notice;
 import org.linedrop.network.CircuitNetwork;
@@ -48,6 +49,17 @@ public final class Result {
     public static Result of(Circuit circuit, CircuitNetwork.Setting setting) {
         CircuitNetwork network = CircuitNetwork.of(circuit, setting);
         return new Result(network, Solver.of(Options.usual()).solve(network.network()));
+    }
+
+    /**
+     * Joins a network with numbers that were solved for it, or that somebody wants to see in it.
+     *
+     * @param network  a circuit's network
+     * @param solution a state of it
+     * @return the result
+     */
+    public static Result of(CircuitNetwork network, Solution solution) {
+        return new Result(network, solution);
     }
 
     /**
@@ -177,6 +189,16 @@ public final class Result {
     }
 
     /**
+     * What a limit bounds.
+     *
+     * @param limit the limit
+     * @return its quantity in SI, NaN when it is not known
+     */
+    public double value(Limit limit) {
+        return Quantities.of(this, limit).value();
+    }
+
+    /**
      * How far a quantity is from its bound.
      *
      * @param limit the limit
@@ -184,6 +206,10 @@ public final class Result {
      */
     public double margin(Limit limit) {
         double value = Quantities.of(this, limit).value();
+        if (limit.bound().kind() == LimitText.Kind.STATE) {
+            boolean held = Quantities.state(this, limit).equals(limit.bound().words());
+            return Double.isNaN(value) ? (held ? 0 : Double.NaN) : value;
+        }
         return Double.isNaN(value) ? Double.NaN : limit.bound().margin(value);
     }
 
@@ -226,14 +252,9 @@ public final class Result {
         return Explainer.explain(orThrow(), row);
     }
 
-    /**
-     * Mass flow of a run.
-     *
-     * @param run its trace
-     * @return kg/s, positive in the sense of the run
-     */
-    double massFlowKgPerS(Trace.RunTrace run) {
-        return solution.massFlowKgPerS(run.branch());
+    /** Mass flow of a section of a run in kg/s, positive in the sense of the run. */
+    double massFlowKgPerS(Trace.Section section) {
+        return solution.massFlowKgPerS(section.branch());
     }
 
     /** What tees and Y blocks do here. */

@@ -3,6 +3,7 @@ package org.linedrop.result;
 import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.network.CircuitNetwork;
+import org.linedrop.network.Network;
 import org.linedrop.network.Stream;
 import org.linedrop.network.Trace;
 import org.linedrop.solver.Solution;
@@ -22,27 +23,45 @@ final class RowMaker {
     List<PartRow> rows() {
         List<PartRow> rows = new ArrayList<>();
         for (Trace.RunTrace run : network.runs()) {
-            double flow = solution.massFlowKgPerS(run.branch());
             double lost = 0;
-            for (Trace.Row row : run.rows()) {
-                if (row.plumbing()) {
-                    lost += row.frictionDropPa(flow) + local(row, flow);
+            for (Trace.Section section : run.sections()) {
+                double flow = solution.massFlowKgPerS(section.branch());
+                for (Trace.Row row : section.rows()) {
+                    if (row.plumbing()) {
+                        lost += row.frictionDropPa(flow) + local(section, row, flow);
+                    }
                 }
             }
             double pressure = junctions.totalPressurePa(run.from());
-            for (Trace.Row row : run.rows()) {
-                PartRow made = row(run, row, flow, pressure, lost);
-                rows.add(made);
-                pressure = made.totalPressureOutPa();
+            for (int i = 0; i < run.sections().size(); i++) {
+                Trace.Section section = run.sections().get(i);
+                int size = section.rows().size();
+                for (int k = 0; k < size; k++) {
+                    Trace.Row row = section.rows().get(k);
+                    boolean last = k == size - 1 && i + 1 < run.sections().size();
+                    Trace.Section behind = last ? run.sections().get(i + 1) : section;
+                    double flowOut = solution.massFlowKgPerS(behind.branch());
+                    PartRow made = row(run, section, row, flowOut, pressure, lost);
+                    rows.add(made);
+                    pressure = made.totalPressureOutPa();
+                }
             }
         }
         return List.copyOf(rows);
     }
 
-    private PartRow row(Trace.RunTrace run, Trace.Row row, double massFlow, double pressureIn, double lost) {
+    /** A row; what leaves it is less than what enters where something is taken on the way. */
+    private PartRow row(
+            Trace.RunTrace run,
+            Trace.Section section,
+            Trace.Row row,
+            double massFlowOut,
+            double pressureIn,
+            double lost) {
         Stream stream = row.stream();
+        double massFlow = solution.massFlowKgPerS(section.branch());
         double friction = row.frictionDropPa(massFlow);
-        double local = local(row, massFlow);
+        double local = local(section, row, massFlow);
         double drop = friction + local + row.liftPa();
         double bore = row.usedBoreM();
         boolean open = bore > 0;
@@ -72,11 +91,16 @@ final class RowMaker {
                 pressureIn,
                 pressureIn - drop,
                 stream.velocityHeadPa(massFlow, row.inBoreM()),
-                stream.velocityHeadPa(massFlow, row.outBoreM()),
+                stream.velocityHeadPa(massFlowOut, row.outBoreM()),
                 row.plumbing() && lost != 0 ? (friction + local) / lost : Double.NaN);
     }
 
-    private double local(Trace.Row row, double massFlow) {
+    private double local(Trace.Section section, Trace.Row row, double massFlow) {
+        if (section.gate()) { // what a device that switches loses is what stands on its two sides
+            Network branches = network.network();
+            return solution.totalPressurePa(branches.from(section.branch()))
+                    - solution.totalPressurePa(branches.to(section.branch()));
+        }
         return row.localDropPa(massFlow) + (row.leg() == null ? 0 : junctions.dropPa(row.leg()));
     }
 

@@ -52,7 +52,7 @@ final class SolveDetail {
     private String demand(Cut cut) {
         List<String> runs = new ArrayList<>();
         for (Trace.RunTrace run : network.runs()) {
-            if (cut.branches().contains(run.branch())) {
+            if (run.sections().stream().anyMatch(section -> cut.branches().contains(section.branch()))) {
                 runs.add(run.id());
             }
         }

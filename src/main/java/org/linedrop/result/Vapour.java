@@ -67,7 +67,7 @@ final class Vapour {
             List<PartRow> rows = result.rows(run.id());
             int pump = -1;
             for (int i = 0; i < rows.size(); i++) {
-                pump = rows.get(i).kind().equals("pump") ? i : pump;
+                pump = rows.get(i).kind().endsWith("pump") ? i : pump;
             }
             for (Spot spot : spots(result, run)) {
                 if (spot.boils() && rows.indexOf(spot.row()) <= pump) {

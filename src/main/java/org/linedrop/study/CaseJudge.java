@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Part;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Service;
 import org.linedrop.fluid.Band;
@@ -28,6 +31,7 @@ final class CaseJudge {
             new CircuitNetwork.Setting(Bores.USUAL, Band.USUAL, true, false);
     private static final CircuitNetwork.Setting LOSSLESS_AND_LEVEL =
             new CircuitNetwork.Setting(Bores.USUAL, Band.USUAL, true, true);
+    private static final String WIDE_OPEN = "wide open";
     /** How many sizes up a single part is tried in before several parts are changed at once. */
     private static final int MOST_SIZES_UP = 2;
 
@@ -44,42 +48,124 @@ final class CaseJudge {
     }
 
     private CaseCheck check() {
-        LimitRow decisive = decisive();
-        if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || decisive == null) {
-            return new CaseCheck(result, null, decisive, null, null, null);
+        LimitRow nearest = nearest(result.limits().stream()
+                .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
+                .toList());
+        if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || nearest == null) {
+            return new CaseCheck(result, null, nearest, null, null, null);
         }
         Result lossless = Result.of(circuit, LOSSLESS);
-        CaseCheck.Culprit culprit = culprit(decisive);
-        CaseVerdict verdict = verdict(lossless);
-        boolean wantsMending = verdict == CaseVerdict.UNDERSIZED || verdict == CaseVerdict.UNSURE;
-        CaseCheck.Mend mend = wantsMending ? mend(decisive) : null;
-        return new CaseCheck(result, verdict, decisive, culprit, lossless, mend);
-    }
-
-    /** The limit with the smallest margin over its bound, broken ones first; null when none can be judged. */
-    private @Nullable LimitRow decisive() {
-        return result.limits().stream()
-                .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
-                .min(Comparator.comparingDouble(row -> row.margin() / Math.max(Math.abs(row.bound()), 1e-9)))
-                .orElse(null);
-    }
-
-    private CaseVerdict verdict(Result lossless) {
-        if (result.usual().boilingAtPump().isPresent()) {
-            return CaseVerdict.SHORT_AT_THE_INLET;
+        if (result.usual().boilingAtPump().isPresent() && uncontrolled().isEmpty()) {
+            return new CaseCheck(
+                    result, CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null);
         }
         List<LimitRow> broken = result.limits().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
+                .sorted(Comparator.comparingDouble(CaseJudge::closeness))
                 .toList();
         if (!broken.isEmpty()) {
-            if (holds(lossless, broken)) {
-                return CaseVerdict.UNDERSIZED;
+            return broken(broken, lossless);
+        }
+        List<LimitRow> unsure = result.limits().stream()
+                .filter(row -> row.verdict() == Verdict.UNSURE)
+                .toList();
+        if (!unsure.isEmpty()) {
+            LimitRow decisive = Objects.requireNonNull(nearest(unsure));
+            List<PartRow> way = way(decisive);
+            CaseCheck.Mend mend = decisive.margin() < 0 ? mend(decisive, way) : null;
+            return new CaseCheck(result, CaseVerdict.UNSURE, decisive, culprit(way), lossless, mend);
+        }
+        return new CaseCheck(result, whenAllHolds(), nearest, culprit(way(nearest)), lossless, null);
+    }
+
+    /** The first of the verdicts that broken limits ask for, with the limit that asks for it. */
+    private CaseCheck broken(List<LimitRow> broken, Result lossless) {
+        CaseCheck first = null;
+        for (LimitRow row : broken) {
+            CaseCheck check = broken(row, lossless);
+            CaseVerdict verdict = Objects.requireNonNull(check.verdict());
+            if (first == null || verdict.compareTo(Objects.requireNonNull(first.verdict())) < 0) {
+                first = check;
             }
-            return holds(Result.of(circuit, LOSSLESS_AND_LEVEL), broken) ? CaseVerdict.STARVED : CaseVerdict.PUMP_SHORT;
         }
-        if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.UNSURE)) {
-            return CaseVerdict.UNSURE;
+        return Objects.requireNonNull(first);
+    }
+
+    private CaseCheck broken(LimitRow row, Result lossless) {
+        Optional<LimitRow> uncontrolled =
+                uncontrolled().filter(other -> other.limit().equals(row.limit()));
+        List<PartRow> way =
+                uncontrolled.isPresent() ? Way.after(result.usual(), row.limit().subject()) : way(row);
+        boolean byLines = holds(lossless, row);
+        if (uncontrolled.isPresent()) {
+            CaseVerdict verdict = byLines ? CaseVerdict.RETURN_LIMITED : CaseVerdict.OUT_OF_CONTROL;
+            return new CaseCheck(result, verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null);
         }
+        // in a loop with legs side by side lines without loss say little: a change that was solved and holds says it
+        CaseCheck.Mend mend = mend(row, way);
+        if (byLines || mend != null) {
+            return new CaseCheck(result, CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend);
+        }
+        return new CaseCheck(result, notByLines(row), row, culprit(way), lossless, null);
+    }
+
+    /** What is to blame where no line is. */
+    private CaseVerdict notByLines(LimitRow row) {
+        boolean over = row.value() > row.bound();
+        if (row.limit().quantity().startsWith("inlet")
+                && over == row.limit().quantity().equals("inlet vacuum")) {
+            return CaseVerdict.SHORT_AT_THE_INLET;
+        }
+        if (holds(Result.of(circuit, LOSSLESS_AND_LEVEL), row)) {
+            return CaseVerdict.STARVED;
+        }
+        return over || reliefOpen(result.usual()) ? CaseVerdict.OUT_OF_CONTROL : CaseVerdict.PUMP_SHORT;
+    }
+
+    /** Whether a relief valve lets go of more than a trace of what is pumped. */
+    static boolean reliefOpen(Result result) {
+        return result.devices().stream()
+                .anyMatch(device -> device.kind().equals(OneWayValve.RELIEF)
+                        && device.state().equals("open"));
+    }
+
+    /** What fluid passes on its way to the subject of a limit; for a flow through a device the rest of its run too. */
+    private List<PartRow> way(LimitRow row) {
+        String subject = row.limit().subject();
+        List<PartRow> way = new ArrayList<>(Way.to(result.usual(), subject));
+        if (row.limit().quantity().equals("flow")) {
+            way.addAll(Way.behind(result.usual(), subject));
+        }
+        return List.copyOf(way);
+    }
+
+    /** The one with the smallest margin over its bound, null when there is none. */
+    private static @Nullable LimitRow nearest(List<LimitRow> rows) {
+        return rows.stream()
+                .min(Comparator.comparingDouble(CaseJudge::closeness))
+                .orElse(null);
+    }
+
+    /** Margin over bound; of a state without a figure what its verdict says. */
+    private static double closeness(LimitRow row) {
+        double ratio = row.margin() / Math.max(Math.abs(row.bound()), 1e-9);
+        if (!Double.isNaN(ratio)) {
+            return ratio;
+        }
+        return row.verdict() == Verdict.HOLDS ? Double.MAX_VALUE : -Double.MAX_VALUE;
+    }
+
+    /** A regulator that is wide open where it should hold. */
+    private Optional<LimitRow> uncontrolled() {
+        return result.limits().stream()
+                .filter(row -> row.verdict() == Verdict.BROKEN && row.ofState())
+                .filter(row -> row.state().equals(WIDE_OPEN)
+                        && circuit.device(row.limit().subject()).orElse(null) instanceof Regulator regulator
+                        && regulator.bypass())
+                .findFirst();
+    }
+
+    private CaseVerdict whenAllHolds() {
         if (result.limits().stream().anyMatch(row -> row.verdict() == Verdict.NOT_JUDGED)) {
             return CaseVerdict.ADEQUATE; // too much is not said where a limit could not be judged
         }
@@ -89,16 +175,16 @@ final class CaseJudge {
                 : CaseVerdict.ADEQUATE;
     }
 
-    private static boolean holds(Result other, List<LimitRow> limits) {
-        return other.outcome() == Outcome.CONVERGED && limits.stream().allMatch(row -> other.margin(row.limit()) >= 0);
+    private static boolean holds(Result other, LimitRow row) {
+        return other.outcome() == Outcome.CONVERGED && other.margin(row.limit()) >= 0;
     }
 
     /** The hose or tube that loses most on the way to the limit's subject. */
-    private CaseCheck.@Nullable Culprit culprit(LimitRow decisive) {
+    private CaseCheck.@Nullable Culprit culprit(List<PartRow> way) {
         Map<String, Double> losses = new LinkedHashMap<>();
         double all = 0;
-        for (PartRow row : Way.to(result.usual(), decisive.limit().subject())) {
-            if (!row.kind().equals("pump")) {
+        for (PartRow row : way) {
+            if (!row.kind().endsWith("pump")) {
                 double loss = row.frictionDropPa() + row.localDropPa();
                 all += loss + row.liftDropPa();
                 losses.merge(row.part(), loss, Double::sum);
@@ -129,8 +215,7 @@ final class CaseJudge {
      * The smallest change that was solved and holds at usual bores: one part one size up, the one that loses most first,
      * then two sizes up, then more and more parts one size up.
      */
-    private CaseCheck.@Nullable Mend mend(LimitRow decisive) {
-        List<PartRow> way = Way.to(result.usual(), decisive.limit().subject());
+    private CaseCheck.@Nullable Mend mend(LimitRow decisive, List<PartRow> way) {
         List<Candidate> candidates = new ArrayList<>();
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
@@ -158,17 +243,19 @@ final class CaseJudge {
     private record Candidate(Run run, Part part, double lossPa) {}
 
     private CaseCheck.@Nullable Mend mendTogether(List<Candidate> candidates, LimitRow decisive) {
-        List<Change> together = new ArrayList<>();
-        List<String> words = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            Optional<Sizes.Step> step = Sizes.larger(circuit.catalogue(), candidate.run(), candidate.part(), 1);
-            if (step.isPresent()) {
-                together.addAll(step.get().changes());
-                words.add(words(candidate.part().id()) + " in " + step.get().words());
-                Optional<CaseCheck.Mend> found =
-                        words.size() < 2 ? Optional.empty() : tried(together, String.join("; ", words), decisive);
-                if (found.isPresent()) {
-                    return found.get();
+        for (int up = 1; up <= MOST_SIZES_UP; up++) {
+            List<Change> together = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            for (Candidate candidate : candidates) {
+                Optional<Sizes.Step> step = Sizes.larger(circuit.catalogue(), candidate.run(), candidate.part(), up);
+                if (step.isPresent()) {
+                    together.addAll(step.get().changes());
+                    words.add(words(candidate.part().id()) + " in " + step.get().words());
+                    Optional<CaseCheck.Mend> found =
+                            words.size() < 2 ? Optional.empty() : tried(together, String.join("; ", words), decisive);
+                    if (found.isPresent()) {
+                        return found.get();
+                    }
                 }
             }
         }
@@ -182,10 +269,15 @@ final class CaseJudge {
                 .sum();
     }
 
+    private static boolean heldAtUsualBores(LimitRow row) {
+        return row.verdict() == Verdict.NOT_JUDGED
+                || (row.ofState() ? row.verdict() != Verdict.BROKEN && !(row.margin() < 0) : row.margin() >= 0);
+    }
+
     private Optional<CaseCheck.Mend> tried(List<Change> changes, String words, LimitRow decisive) {
         CaseResult changed = CaseResult.of(circuit.with(changes));
         boolean holds = changed.outcome() == Outcome.CONVERGED
-                && changed.limits().stream().allMatch(row -> row.verdict() == Verdict.NOT_JUDGED || row.margin() >= 0);
+                && changed.limits().stream().allMatch(CaseJudge::heldAtUsualBores);
         return holds
                 ? changed.limits().stream()
                         .filter(row -> row.limit().equals(decisive.limit()))

@@ -2,8 +2,12 @@ package org.linedrop.study;
 
 /** What is to be said of a feed in one case; the first that applies is the one. */
 public enum CaseVerdict {
+    /** A regulator cannot hold what it is set to, and no line is to blame. */
+    OUT_OF_CONTROL("out of control"),
     /** The fluid boils in the line to the pump. */
     SHORT_AT_THE_INLET("short at the inlet"),
+    /** A bypass regulator is wide open, and its return line is why. */
+    RETURN_LIMITED("return-limited"),
     /** The pump cannot pass what is drawn, even through lines that lose nothing. */
     PUMP_SHORT("pump short"),
     /** Height or acceleration takes what the line needed. */

@@ -184,7 +184,7 @@ public record LinerComparison(LinerQuestion question, List<Row> rows, List<Strin
 
     /** The flow at which the branch loses a given pressure. */
     private static double flowAt(Result result, double dropPa, double nearM3PerS) {
-        int branch = result.network().runs().get(0).branch();
+        int branch = result.network().runs().get(0).first().branch();
         Law law = result.network().network().law(branch);
         double density =
                 result.rows().get(0).massFlowKgPerS() / result.rows().get(0).flowM3PerS();

@@ -5,11 +5,14 @@ import java.util.Locale;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
+import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Service;
+import org.linedrop.fact.Notice;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.PartRow;
+import org.linedrop.result.Result;
 import org.linedrop.result.Verdict;
 import org.linedrop.solver.Outcome;
 import org.linedrop.units.Dimension;
@@ -48,11 +51,19 @@ final class Sentences {
         }
         text.append(verdict.word().toUpperCase(Locale.ROOT)).append(": ");
         switch (verdict) {
+            case RETURN_LIMITED -> uncontrolled(limit, verdict);
+            case OUT_OF_CONTROL -> {
+                if (limit.ofState()) {
+                    uncontrolled(limit, verdict);
+                } else {
+                    held(limit);
+                }
+            }
             case UNDERSIZED -> undersized(limit);
             case UNSURE -> unsure(limit);
             case PUMP_SHORT -> pumpShort(limit);
             case STARVED -> starved(limit);
-            case SHORT_AT_THE_INLET -> inlet();
+            case SHORT_AT_THE_INLET -> inlet(limit);
             default -> holds(limit, verdict);
         }
         return text.toString();
@@ -60,12 +71,16 @@ final class Sentences {
 
     /** {@code at full load }, or nothing where the file does not name its case. */
     private String at() {
-        return check.caseName().equals(Circuit.UNNAMED_CASE) ? "" : "at " + check.caseName() + " ";
+        String name = check.caseName();
+        return name.equals(Circuit.UNNAMED_CASE) ? "" : (name.startsWith("at ") ? "" : "at ") + name + " ";
     }
 
     /** The figure of a limit: what its subject gets. */
     private String gets(LimitRow row) {
         Limit limit = row.limit();
+        if (row.ofState()) {
+            return "the " + limit.subject() + " is " + row.state();
+        }
         String figure = amount(row.value(), row);
         return switch (limit.quantity()) {
             case "pressure" -> "the " + limit.subject() + " gets " + figure;
@@ -75,20 +90,26 @@ final class Sentences {
     }
 
     private String amount(double si, LimitRow row) {
-        return display.text(si, row.limit().bound().dimension());
+        return display.text(si, row.dimension());
     }
 
     private String difference(double si, LimitRow row) {
-        Dimension dimension = row.limit().bound().dimension();
+        Dimension dimension = row.dimension();
         boolean pressure = dimension == Dimension.GAUGE_PRESSURE || dimension == Dimension.ABSOLUTE_PRESSURE;
         return display.text(Math.abs(si), pressure ? Dimension.PRESSURE_DIFFERENCE : dimension);
     }
 
     private String off(LimitRow row) {
+        if (row.ofState()) {
+            return Double.isNaN(row.margin())
+                    ? "not " + row.limit().bound().words()
+                    : difference(row.margin(), row) + " from being "
+                            + row.limit().bound().words();
+        }
         boolean under = row.value() < row.bound();
         return difference(row.margin(), row)
                 + (under ? " short of " : " over ")
-                + display.number(row.bound(), row.limit().bound().dimension());
+                + display.number(row.bound(), row.dimension());
     }
 
     private void undersized(LimitRow row) {
@@ -111,6 +132,53 @@ final class Sentences {
         height(row);
     }
 
+    private static Optional<DeviceRow> regulator(Result result, LimitRow row) {
+        return result.device(row.limit().subject());
+    }
+
+    /** {@code the regulator cannot come below 392 kPa, 157 over its 235 kPa setting; 362 of that is the return line ...} */
+    private void uncontrolled(LimitRow row, CaseVerdict verdict) {
+        Optional<DeviceRow> found = regulator(check.result().usual(), row);
+        if (found.isEmpty()) {
+            return;
+        }
+        DeviceRow device = found.get();
+        double floor = device.figure("floorPa").orElse(Double.NaN);
+        double held = device.figure("heldPressurePa").orElse(Double.NaN);
+        double open = device.figure("openDropPa").orElse(Double.NaN);
+        List<PartRow> way = Way.after(check.result().usual(), device.id());
+        double line = way.stream()
+                .mapToDouble(part -> part.frictionDropPa() + part.localDropPa())
+                .sum();
+        double height = way.stream().mapToDouble(PartRow::liftDropPa).sum();
+        text.append(at())
+                .append("the ")
+                .append(device.id())
+                .append(" cannot come below ")
+                .append(display.text(floor, Dimension.GAUGE_PRESSURE))
+                .append(", ")
+                .append(whole(floor - held))
+                .append(" over its ")
+                .append(display.text(held, Dimension.GAUGE_PRESSURE))
+                .append(" setting; ")
+                .append(whole(line))
+                .append(" of that is its return line, ")
+                .append(whole(open))
+                .append(" the open regulator");
+        if (Math.abs(height) >= 100) {
+            text.append(height < 0 ? ", less " : ", ")
+                    .append(whole(Math.abs(height)))
+                    .append(" of height");
+        }
+        text.append('.');
+        if (verdict == CaseVerdict.OUT_OF_CONTROL) {
+            text.append(
+                    " A return line without any loss would not bring it back: less flow or a larger regulator would.");
+        } else {
+            mend();
+        }
+    }
+
     private String whole(double pressurePa) {
         double shown = Units.to(pressurePa, display.unit(Dimension.PRESSURE_DIFFERENCE));
         return String.format(Locale.ROOT, shown < 10 ? "%.1f" : "%.0f", shown);
@@ -119,14 +187,20 @@ final class Sentences {
     private void mend() {
         CaseCheck.Mend mend = check.mend();
         if (mend == null) {
-            text.append(" No single change of size up to two sizes, nor all lines one size up, holds.");
+            text.append(" No change of size up to two sizes, of one line or of all on the way, holds.");
             return;
         }
         LimitRow row = mend.limit();
-        text.append(" Smallest change that holds: ")
-                .append(mend.words())
-                .append(": ")
-                .append(amount(row.value(), row))
+        text.append(" Smallest change that holds: ").append(mend.words()).append(": ");
+        if (row.ofState()) {
+            regulator(mend.result().usual(), row)
+                    .ifPresent(device -> text.append("it comes to ")
+                            .append(display.text(device.inletPressurePa(), Dimension.GAUGE_PRESSURE))
+                            .append(" and in control"));
+            text.append('.');
+            return;
+        }
+        text.append(amount(row.value(), row))
                 .append(", ")
                 .append(difference(row.margin(), row))
                 .append(" to spare");
@@ -159,7 +233,7 @@ final class Sentences {
     private void pump() {
         for (DeviceRow device : check.result().usual().devices()) {
             Optional<Double> spilled = device.figure("spilledFlowM3PerS");
-            if (device.kind().equals("pump") && spilled.isPresent() && spilled.get() > 0) {
+            if (device.kind().endsWith("pump") && spilled.isPresent() && spilled.get() > 0) {
                 text.append(" The ")
                         .append(device.id())
                         .append(" is not the trouble: it spills ")
@@ -188,6 +262,10 @@ final class Sentences {
                 .findFirst()
                 .orElse(ignored);
         text.append(at()).append(gets(row));
+        if (!row.reason().isEmpty()) {
+            text.append(": ").append(row.reason()).append('.');
+            return;
+        }
         if (row.margin() >= 0) {
             text.append(", ")
                     .append(difference(row.margin(), row))
@@ -216,26 +294,55 @@ final class Sentences {
     }
 
     private void pumpShort(LimitRow row) {
-        text.append("not the line: at ")
-                .append(check.caseName())
-                .append(' ')
+        text.append("not the line: ")
+                .append(at())
                 .append(gets(row))
                 .append(", ")
                 .append(off(row));
         lossless(row);
     }
 
-    private void inlet() {
+    private void inlet(LimitRow row) {
         text.append(at());
-        check.result()
-                .usual()
-                .boilingAtPump()
-                .ifPresent(
-                        notice -> text.append(notice.element())
-                                .append(" on the way into the pump: ")
-                                .append(notice.text())
-                                .append(
-                                        ". A wider or shorter line, a higher or cooler tank, or a pump in the tank would help."));
+        Optional<Notice> boils = check.result().usual().boilingAtPump();
+        if (boils.isPresent()) {
+            text.append(boils.get().element())
+                    .append(" on the way into the pump: ")
+                    .append(boils.get().text());
+        } else {
+            text.append(gets(row)).append(", ").append(off(row));
+            CaseCheck.Culprit culprit = check.culprit();
+            if (culprit != null) {
+                text.append("; ")
+                        .append(culprit.words())
+                        .append(" takes ")
+                        .append(whole(culprit.lossPa()))
+                        .append(' ')
+                        .append(display.unit(Dimension.PRESSURE_DIFFERENCE).symbol());
+            }
+        }
+        text.append(". A wider or shorter line, a higher or cooler tank, or a pump in the tank would help.");
+    }
+
+    /** Over what is allowed, or held down by a relief valve: no line is to blame and no line mends it. */
+    private void held(LimitRow row) {
+        text.append(at()).append(gets(row)).append(", ").append(off(row)).append('.');
+        if (row.value() > row.bound()) {
+            text.append(" No line is too small: a restrictor, a regulator or a smaller pump would hold it down.");
+            return;
+        }
+        for (DeviceRow device : check.result().usual().devices()) {
+            if (device.kind().equals(OneWayValve.RELIEF) && device.state().equals("open")) {
+                text.append(" The pump is not short: the ")
+                        .append(device.id())
+                        .append(" lets go of ")
+                        .append(display.text(device.flowM3PerS(), Dimension.VOLUME_FLOW))
+                        .append(" at ")
+                        .append(display.text(device.inletPressurePa(), Dimension.GAUGE_PRESSURE))
+                        .append('.');
+            }
+        }
+        lossless(row);
     }
 
     private void starved(LimitRow row) {
@@ -249,12 +356,24 @@ final class Sentences {
             return;
         }
         double margin = check.lossless().margin(row.limit());
-        if (!Double.isNaN(margin)) {
+        boolean ofFlow = row.limit().quantity().equals("flow"); // legs side by side rob each other
+        if (!Double.isNaN(margin) && !ofFlow) {
             text.append(text.charAt(text.length() - 1) == '.' ? " With" : "; with")
                     .append(" no line loss at all it would still be ")
                     .append(difference(margin, row))
                     .append(margin < 0 ? " off." : " inside.");
         }
+    }
+
+    private String nearest(LimitRow row) {
+        if (!row.ofState()) {
+            return row.limit().id() + " at " + amount(row.value(), row) + ", " + difference(row.margin(), row)
+                    + " to spare";
+        }
+        String state = "the " + row.limit().subject() + ", " + row.state();
+        return Double.isNaN(row.margin())
+                ? state
+                : state + " with " + difference(row.margin(), row) + " left to throttle";
     }
 
     private void holds(LimitRow row, CaseVerdict verdict) {
@@ -266,12 +385,7 @@ final class Sentences {
                         unknown.isEmpty()
                                 ? "every limit holds; nearest is "
                                 : "every limit that can be judged holds; nearest is ")
-                .append(row.limit().id())
-                .append(" at ")
-                .append(amount(row.value(), row))
-                .append(", ")
-                .append(difference(row.margin(), row))
-                .append(" to spare");
+                .append(nearest(row));
         least(check.result(), row);
         text.append('.');
         if (verdict == CaseVerdict.OVERSIZED) {

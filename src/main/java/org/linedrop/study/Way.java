@@ -6,7 +6,9 @@ import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Joint;
 import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Point;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Thermostat;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
 
@@ -52,7 +54,10 @@ final class Way {
                 }
             }
             Point at = result.circuit().point(point).orElse(null);
-            boolean mayGoOn = at instanceof Joint || at instanceof Draw || at instanceof Junction;
+            boolean mayGoOn = at instanceof Joint
+                    || at instanceof Draw
+                    || at instanceof Junction
+                    || result.circuit().device(point).orElse(null) instanceof Thermostat;
             if (feeding == null || !mayGoOn) {
                 break;
             }
@@ -60,10 +65,62 @@ final class Way {
             point = feeding.from().element();
         }
         for (int i = way.size() - 1; i >= 0; i--) {
-            if (way.get(i).kind().equals("pump")) {
+            if (way.get(i).kind().endsWith("pump")) {
                 return List.copyOf(way.subList(i + 1, way.size()));
             }
         }
         return List.copyOf(way);
+    }
+
+    /**
+     * The rows that fluid passes behind a device with ports, up to a tank or held point.
+     *
+     * @param result a solved circuit
+     * @param device name of a regulator
+     * @return rows in flow order
+     */
+    static List<PartRow> after(Result result, String device) {
+        List<PartRow> way = new ArrayList<>();
+        String place = device;
+        for (int steps = 0; steps <= result.circuit().runs().size(); steps++) {
+            Run leading = null;
+            double most = 0;
+            for (Run run : result.circuit().runs()) {
+                List<PartRow> rows = result.rows(run.id());
+                boolean spill = steps > 0 || run.from().name().equals(Regulator.RETURN);
+                double flow = rows.isEmpty() ? 0 : rows.get(0).massFlowKgPerS();
+                if (spill && run.from().element().equals(place) && flow > most) {
+                    leading = run;
+                    most = flow;
+                }
+            }
+            if (leading == null) {
+                break;
+            }
+            way.addAll(result.rows(leading.id()));
+            place = leading.to().element();
+            Point at = result.circuit().point(place).orElse(null);
+            if (!(at instanceof Joint || at instanceof Junction)) {
+                break;
+            }
+        }
+        return List.copyOf(way);
+    }
+
+    /**
+     * The rows behind a device in its own run.
+     *
+     * @param result a solved circuit
+     * @param device name of a device
+     * @return rows in flow order; empty where it stands in no run
+     */
+    static List<PartRow> behind(Result result, String device) {
+        for (PartRow row : result.rows()) {
+            if (row.part().equals(device)) {
+                List<PartRow> rows = result.rows(row.run());
+                return List.copyOf(rows.subList(rows.indexOf(row) + 1, rows.size()));
+            }
+        }
+        return List.of();
     }
 }

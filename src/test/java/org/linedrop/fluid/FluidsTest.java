@@ -50,7 +50,7 @@ class FluidsTest {
         "ethanol 74 %, ethanol 74 %",
         "ethanol 74%, ethanol 74 %",
         "ethanol: 74, ethanol 74 %",
-        "E74, ethanol 74 %",
+        "ethanol 74, ethanol 74 %",
         "74 % ethanol, ethanol 74 %",
         "ethanol 7.4 %, ethanol 7.4 %",
         "ethanol 20 % winter, ethanol 20 % winter",
@@ -108,6 +108,26 @@ class FluidsTest {
                 .satisfies(e -> assertThat(((UnknownFluidException) e).suggestions())
                         .first()
                         .isEqualTo(meant));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "E58 summer | E85 summer | ethanol 58 %",
+                "E58 | E85 summer | ethanol 58 %",
+                "e-86 winter | E85 winter | ethanol 86 %",
+                "E11 | E10 | ethanol 11 %",
+                "E8 winter | E10 winter | ethanol 8 %",
+                "E850 | E85 summer | ethanol 74 %"
+            })
+    void aGradeThatNobodySellsIsASlip(String written, String meant, String own) {
+        assertThatThrownBy(() -> Fluids.find(written))
+                .isInstanceOf(UnknownFluidException.class)
+                .hasMessage("fluid \"" + written + "\" is no grade that is sold. Did you mean \"" + meant
+                        + "\"? A share of ethanol by volume is written \"" + own + "\"");
+        assertThat(Fluids.find("E20").name())
+                .isEqualTo(Fluids.find("ethanol 20 %").name());
     }
 
     @ParameterizedTest

@@ -1,7 +1,6 @@
 package org.linedrop.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,11 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.circuit.NotSolvableException;
 import org.linedrop.report.CsvReport;
 import org.linedrop.report.JsonReport;
 import org.linedrop.report.TextReport;
-import org.linedrop.result.Result;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
 
@@ -117,18 +114,5 @@ class CircuitWriterTest {
                 .in("hot idle")
                 .with(List.of(Change.of("temperature", "62 C")));
         same(CircuitFile.read(CircuitWriter.write(hot), hot.words().file()), hot);
-    }
-
-    @Test
-    void whatHasNoLawYetSaysSoWhenItIsToBeSolved() throws IOException {
-        Circuit circuit = CircuitFile.read(OWN.resolve("returnless.yaml"));
-        assertThatThrownBy(() -> Result.of(circuit))
-                .isInstanceOf(NotSolvableException.class)
-                .hasMessage("regulator: a bypass regulator is read but cannot be solved yet");
-        Circuit oil = CircuitFile.read(OWN.resolve("front-cooler.yaml"));
-        assertThatThrownBy(() -> Result.of(oil))
-                .isInstanceOf(NotSolvableException.class)
-                .hasMessageContaining("gallery: a draw by the law of bearings")
-                .hasMessageContaining("plate: a thermostat is read but cannot be solved yet");
     }
 }

@@ -242,4 +242,20 @@ class UserCatalogueTest {
                 .extracting(Notice::text)
                 .containsExactly("no figure of its own; the rest as race PTFE");
     }
+
+    @Test
+    void aFileWrittenElsewhereStandsWithoutItsCatalogueFiles(@TempDir Path elsewhere) throws IOException {
+        Files.writeString(folder.resolve("club-hoses.yaml"), HOSES + "\n");
+        String own =
+                "files: [club-hoses.yaml]\n  hoses: {my hose: {like: blue race hose, sizes: -8, bore: 10.4 mm measured}}";
+        Circuit first = CircuitFile.read(Files.writeString(folder.resolve("feed.yaml"), with(own)));
+        Path moved = elsewhere.resolve("feed.yaml");
+        for (String text : List.of(CircuitWriter.write(first), CircuitWriter.writeJson(first))) {
+            Circuit second = CircuitFile.read(Files.writeString(moved, text));
+            assertThat(text).doesNotContain("files").contains("my hose");
+            assertThat(hose(second).size().boreM().value())
+                    .isEqualTo(hose(first).size().boreM().value());
+            assertThat(CircuitWriter.write(second)).isEqualTo(CircuitWriter.write(first));
+        }
+    }
 }

@@ -59,17 +59,26 @@ class ResultPropertyTest {
         for (Trace.RunTrace run : result.network().runs()) {
             List<PartRow> rows = result.rows(run.id());
             double pressure = result.totalPressurePa(run.from());
-            double head = rows.get(0).velocityHeadInPa();
+            if (rows.isEmpty()) {
+                assertThat(result.totalPressurePa(run.to())).isCloseTo(pressure, within(1e-4 * scale));
+                continue;
+            }
+            // where parts differ in temperature the bore is the same but not the density: head x density does not jump
+            double head = rows.get(0).velocityHeadInPa() * density(rows.get(0));
             for (PartRow row : rows) {
                 assertThat(row.totalPressureInPa()).isCloseTo(pressure, within(1e-9 * scale));
-                assertThat(row.velocityHeadInPa())
+                assertThat(row.velocityHeadInPa() * density(row))
                         .as("velocity head before %s %s", row.run(), row.row())
                         .isCloseTo(head, within(1e-9 * Math.max(1, head)));
                 pressure = row.totalPressureOutPa();
-                head = row.velocityHeadOutPa();
+                head = row.velocityHeadOutPa() * density(row);
             }
             assertThat(result.totalPressurePa(run.to())).isCloseTo(pressure, within(1e-8 * scale));
         }
+    }
+
+    private static double density(PartRow row) {
+        return row.flowM3PerS() == 0 ? 0 : row.massFlowKgPerS() / row.flowM3PerS();
     }
 
     @Test
