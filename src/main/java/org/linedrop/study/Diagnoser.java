@@ -46,7 +46,8 @@ final class Diagnoser {
     private static final double RIVALS = 6.635;
 
     private static final double EXPLAINED = 0.99;
-    private static final double NOT_EXPLAINED = 0.999;
+    /** One in ten thousand honest sets of readings is called unexplained. */
+    private static final double NOT_EXPLAINED = 0.9999;
     /** Deviation of what cannot be solved, in standard deviations: worse than anything that can. */
     private static final double FAR = 1e3;
     /** A correlation over this is no knowledge of two things. */
