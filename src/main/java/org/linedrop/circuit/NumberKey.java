@@ -97,7 +97,7 @@ public final class NumberKey implements Serializable {
      * @return keys of the file, of the engine, of points, devices and parts, in the order of the file
      */
     public static List<NumberKey> of(Circuit circuit) {
-        Scope scope = new Scope(circuit.catalogue(), false);
+        Scope scope = new Scope(circuit.catalogue(), false); // nothing is complained of here
         List<NumberKey> all = new ArrayList<>();
         for (Element element : Element.of(circuit.words().here())) {
             for (Key<?> key : element.kind().keys()) {
@@ -281,7 +281,8 @@ public final class NumberKey implements Serializable {
     private static Tree.Items scaled(Tree.Items tables, double factor) {
         List<Tree> all = new ArrayList<>();
         for (Tree item : tables.items()) {
-            if (item instanceof Tree.Branch curve && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
+            if (item instanceof Tree.Branch curve
+                    && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
                 List<Quantity> said = Units.readList(flows.text(), Dimension.VOLUME_FLOW);
                 double[] made =
                         said.stream().mapToDouble(flow -> flow.si() * factor).toArray();

@@ -56,7 +56,8 @@ final class KitColumns {
             Column.<KitHose>number("pathM", "path", BENCH, KitHose::pathM).as("path", BENCH),
             Column.<KitHose>number("slackShare", "slack", Scale.SHARE, KitHose::slackShare)
                     .as("slack", Scale.SHARE),
-            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM).as("cut", BENCH, (row, look) -> cut(row, look.display())),
+            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM)
+                    .as("cut", BENCH, (row, look) -> cut(row, look.display())),
             Column.<KitHose>number(
                     "cutToleranceM",
                     "cut tolerance",
@@ -258,7 +259,11 @@ final class KitColumns {
                         : ", least " + BENCH.number(least.value(), display)
                                 + (least.status().doubtful() ? "?" : ""))
                 + (bend.ofRoute() ? ", by its way-points" : "");
-        return bend.verdict() == BendCheck.Verdict.NOT_UNDER ? figures : word + ": " + figures;
+        return switch (bend.verdict()) {
+            case NOT_UNDER -> figures;
+            case NO_LEAST -> figures + ", " + word;
+            default -> word + ": " + figures;
+        };
     }
 
     private static String changes(Alternative alternative, Display display) {

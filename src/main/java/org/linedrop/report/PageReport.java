@@ -144,7 +144,7 @@ public final class PageReport {
     /** The verdict it starts with in heavy letters. */
     private static Element sentence(String text) {
         int colon = text.indexOf(':');
-        boolean verdict = colon > 0 && text.substring(0, colon).matches("[A-Z][A-Z ]+");
+        boolean verdict = colon > 0 && text.substring(0, colon).matches("[A-Z][A-Z -]+");
         return verdict
                 ? Element.of("p")
                         .add(Element.of("strong", text.substring(0, colon)))
@@ -185,6 +185,8 @@ public final class PageReport {
             section.addAll(PageTable.of(tables.limitTable(), "Limits in their worst case"));
             tables.notes().forEach(note -> section.add(Element.of("p", note).set("class", "note")));
         }
+        CaseTables.rules(cases, display)
+                .forEach(rule -> section.add(Element.of("p", rule).set("class", "note")));
         picture(section, "bands");
         if (!ratings.isEmpty()) {
             section.addAll(PageTable.of(RatingTable.table(ratings, display), "Hose ratings"));
@@ -193,7 +195,8 @@ public final class PageReport {
 
     private void pictures() {
         if (shown != null) {
-            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + ", the worst of those solved.";
+            String worst = Standing.judged(circuit) ? ", the worst of those solved." : ".";
+            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + worst;
             Element diagram = section("Circuit");
             remark(diagram, of);
             picture(diagram, "circuit");

@@ -28,6 +28,25 @@ final class DenseEquations {
 
     /** Residuals and their derivatives; the matrix must come zeroed. */
     void evaluate(double[] x, double[] r, double[][] jacobian) {
+        residual(x, r);
+        for (int b = 0; b < branches; b++) {
+            int from = network.from(b);
+            int to = network.to(b);
+            network.law(b).evaluate(x[b], out);
+            jacobian[b][b] = -pressureScale * out[1];
+            if (from < points) {
+                jacobian[b][branches + from] = pressureScale;
+                jacobian[branches + from][b] = flowScale;
+            }
+            if (to < points) {
+                jacobian[b][branches + to] = -pressureScale;
+                jacobian[branches + to][b] = -flowScale;
+            }
+        }
+    }
+
+    /** Residuals alone. */
+    void residual(double[] x, double[] r) {
         for (int i = 0; i < points; i++) {
             r[branches + i] = flowScale * network.drawKgPerS(i);
         }
@@ -36,15 +55,10 @@ final class DenseEquations {
             int to = network.to(b);
             network.law(b).evaluate(x[b], out);
             r[b] = pressureScale * (pressure(from, x) - pressure(to, x) - out[0]);
-            jacobian[b][b] = -pressureScale * out[1];
             if (from < points) {
-                jacobian[b][branches + from] = pressureScale;
-                jacobian[branches + from][b] = flowScale;
                 r[branches + from] += flowScale * x[b];
             }
             if (to < points) {
-                jacobian[b][branches + to] = -pressureScale;
-                jacobian[branches + to][b] = -flowScale;
                 r[branches + to] -= flowScale * x[b];
             }
         }
@@ -54,7 +68,7 @@ final class DenseEquations {
     void newton(double[] x, double tolerance, int budget) {
         int n = x.length;
         double[] r = new double[n];
-        evaluate(x, r, new double[n][n]);
+        residual(x, r);
         for (int k = 0; k < budget; k++) {
             double[][] a = new double[n][n];
             evaluate(x, r, a);
@@ -67,7 +81,7 @@ final class DenseEquations {
                 for (int i = 0; i < n; i++) {
                     x[i] = old[i] - part * step[i];
                 }
-                evaluate(x, r, new double[n][n]);
+                residual(x, r);
                 part /= 2;
             } while (!(norm(r) < before) && before > tolerance && part > 1e-9);
             if (norm(r) <= tolerance && before <= tolerance) {

@@ -147,6 +147,7 @@ public final class SpeedTable {
         devices("warm");
         Times own = of("OtherSolvers.linedrop");
         atLeast("Levenberg-Marquardt of Commons Math", "the kernel, cold", of("OtherSolvers.levenbergMarquardt").over(own), 100);
+        line("the same, handed our exact derivatives", "the kernel, cold", of("OtherSolvers.levenbergMarquardtExact").over(own), "", NONE);
         line("dense textbook Newton", "the kernel, cold", of("OtherSolvers.denseNewton").over(own), "", NONE);
         Times warm = of("NetworkSolve.warm ONE_BORE");
         Times variant = of("Variant.variant");
