@@ -41,7 +41,10 @@ final class BandCommand implements Callable<Integer> {
     @Option(names = "--points", paramLabel = "N", description = "Sets of values in each case. Default: 512.")
     private int points = BandQuestion.USUAL_POINTS;
 
-    @Option(names = "--friction", paramLabel = "SHARE", description = "Friction within this of its law. Default: 10 %%.")
+    @Option(
+            names = "--friction",
+            paramLabel = "SHARE",
+            description = "Friction within this of its law. Default: 10 %%.")
     private String friction = "10 %";
 
     @Option(
@@ -81,8 +84,8 @@ final class BandCommand implements Callable<Integer> {
             throw FileOptions.bad(spec.commandLine(), String.valueOf(wrong.getMessage()));
         }
         ToleranceBand band = ToleranceBand.of(circuit, question, used, new ProgressLine("sets"));
-        boolean enough = band.rows().stream()
-                .allMatch(row -> Double.isNaN(row.probability()) || row.probability() >= ENOUGH);
+        boolean enough =
+                band.rows().stream().allMatch(row -> Double.isNaN(row.probability()) || row.probability() >= ENOUGH);
         return new FileJob.Answer(StudyOptions.text(options, BandReport.of(band)), enough ? 0 : 1);
     }
 

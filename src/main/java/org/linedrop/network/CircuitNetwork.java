@@ -32,8 +32,7 @@ public final class CircuitNetwork {
      * @param friction factor on every friction of plumbing, 1 as the laws say
      * @param local    factor on every local loss of plumbing, 1 as the laws say
      */
-    public record Setting(
-            Bores bores, Band band, boolean lossless, boolean level, double friction, double local)
+    public record Setting(Bores bores, Band band, boolean lossless, boolean level, double friction, double local)
             implements Serializable {
         /** Usual bores, usual fluid, every loss counted. */
         public static final Setting USUAL = new Setting(Bores.USUAL, Band.USUAL, false, false);

@@ -32,9 +32,10 @@ public final class BandReport {
                 "%d sets of values in each case: Sobol points with a fixed seed. All hose of one family and size counts as"
                         + " one roll, all ends of one size as one make; different things vary by themselves.",
                 answer.question().points()));
-        notes.add("spreads most: what the margin does when that alone goes from its 5 % to its 95 % value, as a share of"
-                + " the squares of all. Not spread: lengths and figures that the file gives without a band, tube bores,"
-                + " heights, temperatures.");
+        notes.add(
+                "spreads most: what the margin does when that alone goes from its 5 % to its 95 % value, as a share of"
+                        + " the squares of all. Not spread: lengths and figures that the file gives without a band, tube bores,"
+                        + " heights, temperatures.");
         return Listing.of("band", heading(answer), ROWS, answer.rows(), notes)
                 .below("uncertain", "Taken as uncertain", KNOWN, known(answer));
     }
@@ -51,7 +52,8 @@ public final class BandReport {
         }
         String most = worst.causes().isEmpty()
                 ? ""
-                : " What spreads it most is the " + worst.causes().get(0).uncertain().words() + ".";
+                : " What spreads it most is the "
+                        + worst.causes().get(0).uncertain().words() + ".";
         return "With all tolerances together the limit most at risk is " + StudyCells.name(worst.limit()) + " in case "
                 + worst.caseName() + ": it holds in " + chance(worst.probability()) + " of such cars." + most;
     }
@@ -64,8 +66,8 @@ public final class BandReport {
                             .add(each.caseName()));
         }
         List<Known> known = new ArrayList<>();
-        cases.forEach((uncertain, names) -> known.add(new Known(
-                uncertain, names.size() == answer.uncertain().size() ? "all" : String.join(", ", names))));
+        cases.forEach((uncertain, names) -> known.add(
+                new Known(uncertain, names.size() == answer.uncertain().size() ? "all" : String.join(", ", names))));
         return known;
     }
 
@@ -93,15 +95,21 @@ public final class BandReport {
             margin("margin5", "margin 5 %", "5 %", Row::low),
             margin("margin50", "margin 50 %", "50 %", Row::median),
             margin("margin95", "margin 95 %", "95 %", Row::high),
-            StudyCells.seen("unit", false, (row, look) -> StudyCells.difference(
-                            row.limit().bound().dimension())
-                    .unit(look.display())
-                    .symbol()),
+            StudyCells.seen(
+                    "unit",
+                    false,
+                    (row, look) -> StudyCells.difference(row.limit().bound().dimension())
+                            .unit(look.display())
+                            .symbol()),
             Column.<Row>number("probability", "probability that it holds", Scale.PURE, Row::probability)
                     .as("holds in", null, (row, look) -> chance(row.probability())),
             StudyCells.count("unsolved", "sets not solved", "not solved", Row::unsolved),
-            Cells.words("causes", "spreads most", "spreads most", row -> String.join(
-                    "; ", row.causes().stream().map(BandReport::words).toList())));
+            Cells.words(
+                    "causes",
+                    "spreads most",
+                    "spreads most",
+                    row -> String.join(
+                            "; ", row.causes().stream().map(BandReport::words).toList())));
 
     private static String words(Cause cause) {
         return cause.uncertain().words() + " " + StudyCells.percent(cause.share());
@@ -110,12 +118,26 @@ public final class BandReport {
     private static final List<Column<Known>> KNOWN = List.of(
             Cells.words("what", "what", "what", row -> row.uncertain().words()),
             Column.number("low", "low SI", Scale.PURE, row -> row.uncertain().low()),
-            Column.number("usual", "usual SI", Scale.PURE, row -> row.uncertain().usual()),
+            Column.number(
+                    "usual", "usual SI", Scale.PURE, row -> row.uncertain().usual()),
             Column.number("high", "high SI", Scale.PURE, row -> row.uncertain().high()),
-            StudyCells.seen("low", true, (row, look) -> figure(row.uncertain(), row.uncertain().low(), look)),
-            StudyCells.seen("usual", true, (row, look) -> figure(row.uncertain(), row.uncertain().usual(), look)),
-            StudyCells.seen("high", true, (row, look) -> figure(row.uncertain(), row.uncertain().high(), look)),
-            Cells.words("distribution", "distribution", "spreads as", row -> row.uncertain().distribution()),
+            StudyCells.seen(
+                    "low",
+                    true,
+                    (row, look) -> figure(row.uncertain(), row.uncertain().low(), look)),
+            StudyCells.seen(
+                    "usual",
+                    true,
+                    (row, look) -> figure(row.uncertain(), row.uncertain().usual(), look)),
+            StudyCells.seen(
+                    "high",
+                    true,
+                    (row, look) -> figure(row.uncertain(), row.uncertain().high(), look)),
+            Cells.words(
+                    "distribution",
+                    "distribution",
+                    "spreads as",
+                    row -> row.uncertain().distribution()),
             Cells.words("source", "source", "from", row -> row.uncertain().source()),
             Cells.words("cases", "cases", "cases", Known::cases));
 

@@ -24,8 +24,9 @@ public final class DiagnosisReport {
      */
     public static Listing<?> of(Diagnosis answer, Display display) {
         List<String> notes = new ArrayList<>();
-        notes.add("Errors are two standard deviations. Where none was given a usual gauge is taken: 2 % of a pressure and"
-                + " at least 2 kPa, 5 % of a flow (common practice, from memory).");
+        notes.add(
+                "Errors are two standard deviations. Where none was given a usual gauge is taken: 2 % of a pressure and"
+                        + " at least 2 kPa, 5 % of a flow (common practice, from memory).");
         notes.add(String.format(
                 Locale.ROOT,
                 "misfit: the squares of deviation over standard deviation, added up; %.1f for the file as written, about"
@@ -33,7 +34,11 @@ public final class DiagnosisReport {
                 answer.misfit(),
                 answer.readings().size()));
         Listing<?> list = Listing.of(
-                        "diagnose", "Case " + answer.caseName() + ". " + answer.sentence(display), READINGS, answer.readings(), notes);
+                "diagnose",
+                "Case " + answer.caseName() + ". " + answer.sentence(display),
+                READINGS,
+                answer.readings(),
+                notes);
         if (answer.finding() == Finding.FITTED) {
             return list.below("fitted", "Fitted together", FITTED, answer.fitted());
         }
@@ -44,9 +49,11 @@ public final class DiagnosisReport {
     private static final List<Column<Compared>> READINGS = List.of(
             Cells.words("place", "place", "place", row -> row.reading().gauge().words()),
             value("reading", "reading", row -> row.reading().value()),
-            StudyCells.seen("+-", true, (row, look) -> StudyCells.difference(
-                            row.reading().gauge().dimension())
-                    .text(row.reading().error(), look.display())),
+            StudyCells.seen(
+                    "+-",
+                    true,
+                    (row, look) -> StudyCells.difference(row.reading().gauge().dimension())
+                            .text(row.reading().error(), look.display())),
             value("asWritten", "file as written", Compared::asWritten),
             value("best", "best explained", Compared::best));
 
@@ -83,11 +90,15 @@ public final class DiagnosisReport {
             Cells.words("place", "place", "place", row -> row.gauge().words()),
             Column.<Hint>number("spread", "spread over error", Scale.PURE, Hint::spread)
                     .as("apart", null, (row, look) -> String.format(Locale.ROOT, "%.1f errors", row.spread())),
-            StudyCells.seen("would read, suspect by suspect", false, (row, look) -> String.join(
-                    ", ",
-                    row.values().stream()
-                            .map(value -> StudyCells.scale(row.gauge().dimension()).text(value, look.display()))
-                            .toList())));
+            StudyCells.seen(
+                    "would read, suspect by suspect",
+                    false,
+                    (row, look) -> String.join(
+                            ", ",
+                            row.values().stream()
+                                    .map(value -> StudyCells.scale(row.gauge().dimension())
+                                            .text(value, look.display()))
+                                    .toList())));
 
     private static String between(double low, double high) {
         return Double.isNaN(low)

@@ -12,8 +12,7 @@ import java.util.List;
  * @param localShare    half width of local losses over their laws, 0 to 0.9
  * @param pumpShare     half width of a pump's flow over its table, 0 to 0.9
  */
-public record BandQuestion(
-        List<String> cases, int points, double frictionShare, double localShare, double pumpShare)
+public record BandQuestion(List<String> cases, int points, double frictionShare, double localShare, double pumpShare)
         implements Serializable {
     /** How many sets of values are solved unless it is said otherwise. */
     public static final int USUAL_POINTS = 512;

@@ -110,8 +110,7 @@ public record ToleranceBand(BandQuestion question, List<OfCase> uncertain, List<
         return new ToleranceBand(question, uncertain, rows);
     }
 
-    private static List<Row> rows(
-            Circuit inCase, List<Uncertain> found, int points, int threads, Progress progress) {
+    private static List<Row> rows(Circuit inCase, List<Uncertain> found, int points, int threads, Progress progress) {
         double[][] shares = points(found.size(), points);
         int alone = 2 * found.size();
         // first everything usual, then each alone at either end, then the sets
@@ -164,8 +163,9 @@ public record ToleranceBand(BandQuestion question, List<OfCase> uncertain, List<
         boolean known = !Double.isNaN(sets[sets.length - 1]) && what.bound().kind() != LimitText.Kind.STATE;
         long holds = Arrays.stream(sets).filter(margin -> margin >= 0).count();
         long unknown = Arrays.stream(sets).filter(Double::isNaN).count();
-        int unsolved = (int)
-                Arrays.stream(sets).filter(margin -> margin == Double.NEGATIVE_INFINITY).count();
+        int unsolved = (int) Arrays.stream(sets)
+                .filter(margin -> margin == Double.NEGATIVE_INFINITY)
+                .count();
         return new Row(
                 inCase.caseName(),
                 what,

@@ -79,8 +79,14 @@ final class Uncertainties {
         } else if (part instanceof Tube tube) {
             add(Kind.ROUGHNESS, tube.size().material(), tube.size().roughnessM());
         } else if (part instanceof Adapter adapter) {
-            add(Kind.FITTING_BORE, adapter.size().from().sizeName(), adapter.size().fromBoreM());
-            add(Kind.FITTING_BORE, adapter.size().to().sizeName(), adapter.size().toBoreM());
+            add(
+                    Kind.FITTING_BORE,
+                    adapter.size().from().sizeName(),
+                    adapter.size().fromBoreM());
+            add(
+                    Kind.FITTING_BORE,
+                    adapter.size().to().sizeName(),
+                    adapter.size().toBoreM());
         }
     }
 

@@ -34,7 +34,8 @@ class AnswersSerialiseTest {
         CaseCheck there = copy.cases().get(0);
         CaseCheck here = check.cases().get(0);
         assertThat(there.sentence(Display.METRIC)).isEqualTo(here.sentence(Display.METRIC));
-        assertThat(there.result().usual().rows()).isEqualTo(here.result().usual().rows());
+        assertThat(there.result().usual().rows())
+                .isEqualTo(here.result().usual().rows());
         assertThat(there.result().limits()).isEqualTo(here.result().limits());
         assertThat(there.result().smallest().points())
                 .isEqualTo(here.result().smallest().points());

@@ -26,8 +26,7 @@ class ToleranceBandTest {
     void theBandHoldsTheUsualFigureAndIsNamedAfterWhatSpreadsIt() {
         ToleranceBand band = ToleranceBand.of(FEED, FEW, 2, Progress.NONE);
         ToleranceBand.Row rail = band.rows().get(0);
-        assertThat(rail.usual())
-                .isEqualTo(CaseResult.of(FEED).limits().get(0).margin());
+        assertThat(rail.usual()).isEqualTo(CaseResult.of(FEED).limits().get(0).margin());
         assertThat(rail.low()).isLessThan(rail.median()).isLessThan(rail.usual());
         assertThat(rail.high()).isGreaterThan(rail.median()).isGreaterThan(rail.usual());
         assertThat(rail.unsolved()).isZero();
@@ -46,7 +45,8 @@ class ToleranceBandTest {
         List<Uncertain> found = Uncertainties.of(known, new BandQuestion(List.of(), 16, 0, 0, 0));
         assertThat(found).noneMatch(each -> each.kind() == Kind.FRICTION || each.kind() == Kind.PUMP);
         double[] usual = found.stream().mapToDouble(Uncertain::usual).toArray();
-        assertThat(Uncertainties.solved(known, found, usual).margin(known.limits().get(0)))
+        assertThat(Uncertainties.solved(known, found, usual)
+                        .margin(known.limits().get(0)))
                 .isEqualTo(CaseResult.of(known).limits().get(0).margin());
     }
 
