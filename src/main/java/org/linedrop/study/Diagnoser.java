@@ -234,9 +234,9 @@ final class Diagnoser {
 
     private Accused fine(Suspect suspect, double[] rough, List<Reading> readings) {
         Fit fit = fit(List.of(suspect), new double[] {rough[0]}, readings);
-        double share = fit.shares()[0];
+        double share = fit.shares[0];
         double value = suspect.value(share);
-        double width = 2 * fit.deviation(0);
+        double width = 2 * fit.deviations[0];
         boolean known = !Double.isNaN(width);
         return new Accused(
                 suspect,
@@ -244,20 +244,27 @@ final class Diagnoser {
                 value,
                 known ? suspect.value(share - width) : Double.NaN,
                 known ? suspect.value(share + width) : Double.NaN,
-                fit.misfit(),
+                fit.misfit,
                 Double.NaN);
     }
 
-    /**
-     * A least-squares fit.
-     *
-     * @param shares     what was fitted
-     * @param misfit     what is left
-     * @param deviations standard deviations of the shares; NaN where the readings say nothing
-     */
-    private record Fit(double[] shares, double misfit, double[] deviations) {
-        double deviation(int i) {
-            return deviations[i];
+    /** A least-squares fit. */
+    private static final class Fit {
+        private final double[] shares;
+        private final double misfit;
+        private final double[] deviations;
+
+        /**
+         * Holds it.
+         *
+         * @param shares     what was fitted
+         * @param misfit     what is left
+         * @param deviations standard deviations of the shares; NaN where the readings say nothing
+         */
+        Fit(double[] shares, double misfit, double[] deviations) {
+            this.shares = shares;
+            this.misfit = misfit;
+            this.deviations = deviations;
         }
     }
 
@@ -353,13 +360,13 @@ final class Diagnoser {
         Fit fit = fit(suspects, start, readings);
         if (single != null) {
             Fit other = fit(suspects, single, readings);
-            fit = other.misfit() < fit.misfit() ? other : fit;
+            fit = other.misfit < fit.misfit ? other : fit;
         }
         List<Fitted> fitted = new ArrayList<>();
         for (int i = 0; i < start.length; i++) {
             Suspect suspect = suspects.get(i);
-            double share = fit.shares()[i];
-            double width = 2 * fit.deviation(i);
+            double share = fit.shares[i];
+            double width = 2 * fit.deviations[i];
             double value = suspect.value(share);
             boolean known = !Double.isNaN(width);
             fitted.add(new Fitted(
@@ -372,7 +379,7 @@ final class Diagnoser {
         return new Diagnosis(
                 circuit.caseName(),
                 Finding.FITTED,
-                compared(readings, at(suspects, fit.shares())),
+                compared(readings, at(suspects, fit.shares)),
                 misfit(deviations(asWritten, readings)),
                 List.of(),
                 fitted,

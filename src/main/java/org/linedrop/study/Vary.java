@@ -108,21 +108,20 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
             throw new IllegalArgumentException("variants " + from + " to " + to + " of " + question.count());
         }
         List<Output> outputs = outputs(circuit);
-        Map<String, Turned> cases = new LinkedHashMap<>();
+        List<Turned> cases = new ArrayList<>();
         for (String name : question.cases()) {
             Circuit inCase = circuit.in(name);
-            cases.put(
-                    name,
-                    new Turned(
-                            inCase,
-                            question.axes().stream()
-                                    .map(axis -> Knob.of(inCase, axis.path()))
-                                    .toList()));
+            cases.add(new Turned(
+                    inCase,
+                    question.axes().stream()
+                            .map(axis -> Knob.of(inCase, axis.path()))
+                            .toList()));
         }
         List<Row> rows = Workers.run(to - from, threads, progress, i -> {
             int number = from + i;
-            String name = question.caseOf(number);
-            return cases.get(name).row(number, name, question.values(number), outputs);
+            int inCase = question.caseOf(number);
+            return cases.get(inCase)
+                    .row(number, question.cases().get(inCase), question.values(number), outputs);
         });
         return new Vary(question, outputs, rows);
     }
