@@ -275,7 +275,7 @@ final class KeyForms {
         }
     }
 
-    private record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
+    record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
             implements Key.Form<Figure> {
         @Override
         public Figure read(String text, Scope scope) throws Key.FormException {

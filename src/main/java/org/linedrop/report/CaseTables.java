@@ -120,20 +120,27 @@ final class CaseTables {
         lines.add(
                 "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
                         + " broken.");
-        Advice.feedLoss(cases).ifPresent(advice -> lines.addAll(Plain.wrap(advice(advice), Plain.WIDTH, 2)));
         for (String reason : reasons) {
             lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
         }
         return lines;
     }
 
-    /** A rule of thumb is printed apart from the limits: it breaks nothing. */
-    private String advice(Advice advice) {
-        String source =
-                advice.source().title() + ", " + advice.source().status().word();
-        return "advice: " + advice.words() + " at most " + Scale.DROP.brief(advice.mostPa(), display) + " (" + source
-                + "): " + Scale.DROP.brief(advice.valuePa(), display) + " at " + advice.caseName() + ", "
-                + (advice.kept() ? "fine" : "over; a rule of thumb, no limit");
+    /** Rules of thumb are printed apart from the limits: they break nothing. */
+    static List<String> advice(List<CaseCheck> cases, Display display) {
+        List<String> lines = new ArrayList<>();
+        for (Advice advice : Advice.of(cases)) {
+            Scale scale = Scale.usual(advice.dimension());
+            String where = advice.element().isEmpty() ? "" : advice.element() + ": ";
+            String line = "advice: " + advice.words() + " at " + (advice.atLeast() ? "least " : "most ")
+                    + scale.brief(advice.bound(), display) + " ("
+                    + advice.source().title() + ", " + advice.source().status().word() + "): " + where
+                    + scale.brief(advice.value(), display) + " at " + advice.caseName() + ", "
+                    + AdviceColumns.verdict(advice)
+                    + (advice.kept() ? "" : "; a rule of thumb, no limit");
+            lines.addAll(Plain.wrap(line, Plain.WIDTH, 2));
+        }
+        return lines;
     }
 
     private List<String> cells(Placed placed) {

@@ -52,6 +52,17 @@ public final class Result {
     }
 
     /**
+     * Joins a network with numbers that were solved for it, or that somebody wants to see in it.
+     *
+     * @param network  a circuit's network
+     * @param solution a state of it
+     * @return the result
+     */
+    public static Result of(CircuitNetwork network, Solution solution) {
+        return new Result(network, solution);
+    }
+
+    /**
      * How the solve ended.
      *
      * @return converged or the reason
@@ -175,6 +186,16 @@ public final class Result {
      */
     public Optional<DeviceRow> device(String id) {
         return devices().stream().filter(row -> row.id().equals(id)).findFirst();
+    }
+
+    /**
+     * What a limit bounds.
+     *
+     * @param limit the limit
+     * @return its quantity in SI, NaN when it is not known
+     */
+    public double value(Limit limit) {
+        return Quantities.of(this, limit).value();
     }
 
     /**

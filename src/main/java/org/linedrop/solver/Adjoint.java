@@ -88,7 +88,14 @@ public final class Adjoint {
         return -(weighted(raised) - weighted(lowered)) / (2 * step);
     }
 
-    private double weighted(Network other) {
+    /**
+     * All residuals of a changed network at the solved state, each times its multiplier. Minus the difference of two of
+     * these is how far the output moves between the two networks, to first order.
+     *
+     * @param other a network of the same structure
+     * @return in units of the output; 0 for the solved network itself, to rounding
+     */
+    public double weighted(Network other) {
         if (!other.sharesStructureWith(network)) {
             throw new IllegalArgumentException("the changed network must be refilled from the solved one");
         }

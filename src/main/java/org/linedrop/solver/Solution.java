@@ -78,6 +78,24 @@ public final class Solution implements Serializable {
         notPhysicalPoint = w.notPhysicalPoint;
     }
 
+    private Solution(Solution like, double[] flow, double[] pressure) {
+        this.flow = flow;
+        this.pressure = pressure;
+        outcome = like.outcome;
+        state = like.state;
+        flowImbalance = like.flowImbalance;
+        lawResidual = like.lawResidual;
+        flowScale = like.flowScale;
+        pressureScale = like.pressureScale;
+        iterations = like.iterations;
+        continuations = like.continuations;
+        history = like.history;
+        cut = like.cut;
+        withoutReference = like.withoutReference;
+        floating = like.floating;
+        notPhysicalPoint = like.notPhysicalPoint;
+    }
+
     private static @Nullable Cut cut(Workspace w, Network network) {
         if (w.starved >= 0) {
             return Checks.starved(network, w, w.step.starvedRegion(network));
@@ -108,6 +126,22 @@ public final class Solution implements Serializable {
     void copyTo(Workspace w) {
         System.arraycopy(flow, 0, w.flow, 0, flow.length);
         System.arraycopy(pressure, 0, w.pressure, 0, pressure.length);
+    }
+
+    /**
+     * Another state in the place of the solved one, to see what is read off a state change with it; how the solve ended
+     * is kept, though this state was not solved for.
+     *
+     * @param massFlowKgPerS  one flow per branch
+     * @param totalPressurePa one pressure per point
+     * @return a solution with these numbers
+     */
+    public Solution at(double[] massFlowKgPerS, double[] totalPressurePa) {
+        if (massFlowKgPerS.length != flow.length || totalPressurePa.length != pressure.length) {
+            throw new IllegalArgumentException("a state has one flow per branch and one pressure per point, but has "
+                    + massFlowKgPerS.length + " and " + totalPressurePa.length);
+        }
+        return new Solution(this, massFlowKgPerS.clone(), totalPressurePa.clone());
     }
 
     /**

@@ -38,7 +38,8 @@ public final class Claims {
             "org.linedrop.catalogue.CatalogueValidationTest",
             "org.linedrop.solver.NetworkValidationTest",
             "org.linedrop.solver.LineValidationTest",
-            "org.linedrop.solver.RandomCircuitsPropertyTest");
+            "org.linedrop.solver.RandomCircuitsPropertyTest",
+            "org.linedrop.result.BuildsValidationTest");
 
     /** Deviations under this are rounding, which may differ between machines. */
     private static final double ROUNDING = 1e-12;
