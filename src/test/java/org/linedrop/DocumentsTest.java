@@ -40,7 +40,8 @@ class DocumentsTest {
                         .as(folder.toString())
                         .isGreaterThan(80);
                 assertThat(info).contains("@NullMarked");
-                String name = Path.of("src/main/java/org/linedrop").relativize(folder).toString();
+                String name =
+                        Path.of("src/main/java/org/linedrop").relativize(folder).toString();
                 assertThat(developers).contains("| `" + name.replace('/', '.') + "` |");
             }
         }
@@ -63,7 +64,9 @@ class DocumentsTest {
                 "src/docs/changes.md")) {
             Matcher links = link.matcher(Files.readString(Path.of(page)));
             while (links.find()) {
-                assertThat(Path.of(page).resolveSibling(links.group(1))).as(page).exists();
+                assertThat(Path.of(page).resolveSibling(links.group(1)))
+                        .as(page)
+                        .exists();
             }
         }
     }

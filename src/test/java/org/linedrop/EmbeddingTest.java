@@ -22,13 +22,26 @@ class EmbeddingTest {
         // sample begins
         Circuit feed = Circuit.of(
                 Tree.of("linedrop", "1", "fluid", "E10", "temperature", "40 C")
-                        .with("points", Tree.of()
-                                .with("regulator", Tree.of("kind", "held", "pressure", "400 kPa"))
-                                .with("rail", Tree.of("kind", "draw", "takes", "180 L/h")))
-                        .with("runs", Tree.of()
-                                .with("feed", Tree.of("from", "regulator", "to", "rail")
-                                        .with("parts", Tree.items(Tree.of(
-                                                "hose", "race PTFE -6", "length", "4.2 m", "ends", "straight to 90"))))),
+                        .with(
+                                "points",
+                                Tree.of()
+                                        .with("regulator", Tree.of("kind", "held", "pressure", "400 kPa"))
+                                        .with("rail", Tree.of("kind", "draw", "takes", "180 L/h")))
+                        .with(
+                                "runs",
+                                Tree.of()
+                                        .with(
+                                                "feed",
+                                                Tree.of("from", "regulator", "to", "rail")
+                                                        .with(
+                                                                "parts",
+                                                                Tree.items(Tree.of(
+                                                                        "hose",
+                                                                        "race PTFE -6",
+                                                                        "length",
+                                                                        "4.2 m",
+                                                                        "ends",
+                                                                        "straight to 90"))))),
                 "");
         double railPa = Result.of(feed).orThrow().point("rail").orElseThrow().staticPressurePa();
         // sample ends
@@ -55,8 +68,18 @@ class EmbeddingTest {
                         .with(
                                 "points",
                                 Tree.of()
-                                        .with("regulator", Tree.of("kind", "held", "pressure", "300 kPa", "height", "0.30 m"))
-                                        .with("rail", Tree.of("kind", "draw", "takes", "100 % of engine", "height", "0.80 m")))
+                                        .with(
+                                                "regulator",
+                                                Tree.of("kind", "held", "pressure", "300 kPa", "height", "0.30 m"))
+                                        .with(
+                                                "rail",
+                                                Tree.of(
+                                                        "kind",
+                                                        "draw",
+                                                        "takes",
+                                                        "100 % of engine",
+                                                        "height",
+                                                        "0.80 m")))
                         .with(
                                 "runs",
                                 Tree.of()
@@ -83,15 +106,18 @@ class EmbeddingTest {
         Tree.Branch words = Tree.of("linedrop", "1", "fluid", "E10", "temperature", "40")
                 .with("points", Tree.of().with("rail", Tree.of("kind", "draw", "takes", "much")));
         assertThatThrownBy(() -> Circuit.of(words, ""))
-                .isInstanceOfSatisfying(ProblemsException.class, wrong -> assertThat(wrong.problems())
-                        .hasSizeGreaterThanOrEqualTo(2)
-                        .anySatisfy(problem -> assertThat(problem.key()).isEqualTo("temperature"))
-                        .anySatisfy(problem -> assertThat(problem.key()).isEqualTo("takes")));
+                .isInstanceOfSatisfying(
+                        ProblemsException.class,
+                        wrong -> assertThat(wrong.problems())
+                                .hasSizeGreaterThanOrEqualTo(2)
+                                .anySatisfy(problem -> assertThat(problem.key()).isEqualTo("temperature"))
+                                .anySatisfy(problem -> assertThat(problem.key()).isEqualTo("takes")));
     }
 
     @Test
     void orThrowSaysWhy() throws IOException {
-        String file = Files.readString(Examples.path("first-feed.yaml")).replace("pressure: 300 kPa", "pressure: -90 kPa");
+        String file =
+                Files.readString(Examples.path("first-feed.yaml")).replace("pressure: 300 kPa", "pressure: -90 kPa");
         Result result = Result.of(CircuitFile.read(file, "low.yaml"));
         assertThat(result.outcome().word()).isEqualTo("not physical");
         assertThatThrownBy(result::orThrow).hasMessageContaining("not physical").hasMessageContaining("rail");

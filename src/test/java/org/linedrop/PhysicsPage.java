@@ -70,8 +70,14 @@ public final class PhysicsPage {
             String locator = formula.source().locator().isEmpty()
                     ? ""
                     : ", " + formula.source().locator();
-            text.append("\n**").append(formula.title()).append("** (`").append(law.owner()).append("`)\n\n");
-            text.append("    ").append(formula.equation().replace("\n", "\n    ")).append("\n\n");
+            text.append("\n**")
+                    .append(formula.title())
+                    .append("** (`")
+                    .append(law.owner())
+                    .append("`)\n\n");
+            text.append("    ")
+                    .append(formula.equation().replace("\n", "\n    "))
+                    .append("\n\n");
             text.append("Range: ").append(formula.validity()).append(".  \nSource: ");
             text.append(formula.source().title()).append(locator).append(" (");
             text.append(formula.source().status().word()).append(").\n");

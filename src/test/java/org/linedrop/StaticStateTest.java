@@ -40,8 +40,8 @@ class StaticStateTest {
             // built once, handed to many: "factory instances are thread-safe and reusable after configuration"
             "tools.jackson.core.json.JsonFactory");
 
-    private static final List<String> FROZEN_COLLECTIONS =
-            List.of("java.util.ImmutableCollections$", "java.util.Collections$Unmodifiable", "java.util.Collections$Empty");
+    private static final List<String> FROZEN_COLLECTIONS = List.of(
+            "java.util.ImmutableCollections$", "java.util.Collections$Unmodifiable", "java.util.Collections$Empty");
 
     private final IdentityHashMap<Object, Boolean> seen = new IdentityHashMap<>();
     private final List<String> changeable = new ArrayList<>();

@@ -158,7 +158,11 @@ public record Bench(List<Note> notes, List<Rule> figures) implements Serializabl
             rules.add(new Rule(
                     row.text("quantity"),
                     row.text("name"),
-                    new Figure(si(sources, row, "low", unit), si(sources, row, "usual", unit), si(sources, row, "high", unit), sources.of(row)),
+                    new Figure(
+                            si(sources, row, "low", unit),
+                            si(sources, row, "usual", unit),
+                            si(sources, row, "high", unit),
+                            sources.of(row)),
                     unit.equals("1"),
                     over == null ? 0 : sources.toSi(row, over, "in"),
                     to == null ? Double.POSITIVE_INFINITY : sources.toSi(row, to, "in")));

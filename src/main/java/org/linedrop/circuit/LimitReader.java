@@ -142,9 +142,7 @@ final class LimitReader {
     }
 
     private static LimitText bound(String kind, String quantity, Dimension dimension, String text) {
-        return quantity.equals(STATE)
-                ? LimitText.readState(text, states(kind))
-                : LimitText.read(text, dimension);
+        return quantity.equals(STATE) ? LimitText.readState(text, states(kind)) : LimitText.read(text, dimension);
     }
 
     private Optional<Limit> limit(

@@ -281,7 +281,8 @@ public final class NumberKey implements Serializable {
     private static Tree.Items scaled(Tree.Items tables, double factor) {
         List<Tree> all = new ArrayList<>();
         for (Tree item : tables.items()) {
-            if (item instanceof Tree.Branch curve && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
+            if (item instanceof Tree.Branch curve
+                    && curve.get(DeviceKeys.CURVE_FLOW.name()) instanceof Tree.Text flows) {
                 List<Quantity> said = Units.readList(flows.text(), Dimension.VOLUME_FLOW);
                 double[] made =
                         said.stream().mapToDouble(flow -> flow.si() * factor).toArray();

@@ -46,7 +46,8 @@ final class SchemaCommand implements Callable<Integer> {
     }
 
     private String schema() {
-        return switch (TextOptions.oneOf(spec.commandLine(), "schema", what, List.of("circuit", "catalogue", "result"))) {
+        return switch (TextOptions.oneOf(
+                spec.commandLine(), "schema", what, List.of("circuit", "catalogue", "result"))) {
             case "circuit" -> SchemaReport.circuit();
             case "catalogue" -> SchemaReport.catalogue();
             default -> SchemaReport.result();

@@ -23,7 +23,8 @@ final class CircuitSchema {
     private static final String NUMBER_FIRST = "^(?!.*\\d,\\d)\\s*[-+.\u2212\\d\u00bc-\u00be\u215b-\u215e]";
 
     /** A unit behind it: letters, or one of the signs of inches, feet, degrees and per cent. */
-    private static final String WITH_UNIT = NUMBER_FIRST + ".*[A-Za-z%\"'\u2033\u2032\u201d\u00b0\u00ba\u00b5\u03bc].*$";
+    private static final String WITH_UNIT =
+            NUMBER_FIRST + ".*[A-Za-z%\"'\u2033\u2032\u201d\u00b0\u00ba\u00b5\u03bc].*$";
 
     private static final String LIMIT = "^\\s*(?:at least|at most|between|off because)\\s+\\S.*$";
     private static final String OFF = "^\\s*off because\\s+\\S.*$";
@@ -192,8 +193,9 @@ final class CircuitSchema {
         StringBuilder made = new StringBuilder(key.meaning());
         String before = ". ";
         for (Dimension dimension : key.dimensions()) {
-            List<String> units =
-                    dimension.suggested().stream().filter(unit -> !unit.isEmpty()).toList();
+            List<String> units = dimension.suggested().stream()
+                    .filter(unit -> !unit.isEmpty())
+                    .toList();
             made.append(before).append(dimension.words()).append(" in ").append(String.join(", ", units));
             before = ", or ";
         }
@@ -265,8 +267,8 @@ final class CircuitSchema {
                             List.of(
                                     Schema.object("enum", FileShape.states()),
                                     Schema.object("type", "string", "pattern", OFF))));
-            Map<String, Object> limits = Schema.object(
-                    "type", "object", "additionalProperties", Schema.closed(quantities, List.of()));
+            Map<String, Object> limits =
+                    Schema.object("type", "object", "additionalProperties", Schema.closed(quantities, List.of()));
             limits.put("description", "functions that must hold in every case, by point or device");
             definitions.put("limits", limits);
         }
@@ -297,8 +299,7 @@ final class CircuitSchema {
         all.addAll(FileShape.kinds("runs"));
         all.addAll(Keys.PARTS);
         definitions.put("change", patch(all));
-        return Schema.object(
-                "type", "object", "description", "named sets of changes", "additionalProperties", changes);
+        return Schema.object("type", "object", "description", "named sets of changes", "additionalProperties", changes);
     }
 
     /** Any keys of any of the kinds; where a name has several forms, any of them. */

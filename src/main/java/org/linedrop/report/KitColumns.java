@@ -56,7 +56,8 @@ final class KitColumns {
             Column.<KitHose>number("pathM", "path", BENCH, KitHose::pathM).as("path", BENCH),
             Column.<KitHose>number("slackShare", "slack", Scale.SHARE, KitHose::slackShare)
                     .as("slack", Scale.SHARE),
-            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM).as("cut", BENCH, (row, look) -> cut(row, look.display())),
+            Column.<KitHose>number("cutM", "cut", BENCH, KitHose::cutM)
+                    .as("cut", BENCH, (row, look) -> cut(row, look.display())),
             Column.<KitHose>number(
                     "cutToleranceM",
                     "cut tolerance",

@@ -181,8 +181,7 @@ public final class KitReport {
         }
         missing.forEach((text, hoses) -> line("Clocking open for " + String.join(", ", hoses) + ": " + text + "."));
         remarks.forEach(this::line);
-        cut.forEach((from, hoses) ->
-                line("cut: " + String.join(", ", hoses) + cutBy(from)));
+        cut.forEach((from, hoses) -> line("cut: " + String.join(", ", hoses) + cutBy(from)));
         if (!cut.isEmpty()) {
             line("cut +-: what a cut may be off ("
                     + Bench.standard().cutToleranceM(1).source().title() + ").");

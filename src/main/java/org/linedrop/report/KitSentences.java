@@ -110,7 +110,8 @@ final class KitSentences {
                 lines.add("LITTLE SLACK: " + named(circuit, hose.part()) + " has "
                         + Scale.SHARE.text(hose.slackShare(), display) + " over its path; "
                         + Scale.SHARE.number(usual.low(), display) + " to "
-                        + Scale.SHARE.text(usual.high(), display) + " is usual (" + usual.source().title() + ").");
+                        + Scale.SHARE.text(usual.high(), display) + " is usual ("
+                        + usual.source().title() + ").");
             }
         }
         return lines;

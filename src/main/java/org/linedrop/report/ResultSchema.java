@@ -32,7 +32,8 @@ final class ResultSchema {
         properties.put("service", nullable("what kind of circuit"));
         properties.put("cases", Schema.array(one()));
         properties.put("ratings", described("each hose's ratings, over all cases", rows(RatingTable.COLUMNS)));
-        properties.put("cautions", described("cautions of this service", Schema.array(Schema.object("type", "string"))));
+        properties.put(
+                "cautions", described("cautions of this service", Schema.array(Schema.object("type", "string"))));
         properties.put("safety", described("the safety lines", Schema.array(Schema.object("type", "string"))));
         schema.putAll(all(properties));
         return schema;
@@ -44,7 +45,10 @@ final class ResultSchema {
         properties.put(
                 "status",
                 Schema.object(
-                        "enum", SolveStatus.words(), "description", "how the solve ended; rows are empty unless converged"));
+                        "enum",
+                        SolveStatus.words(),
+                        "description",
+                        "how the solve ended; rows are empty unless converged"));
         List<Object> verdicts = new ArrayList<>();
         Arrays.stream(CaseVerdict.values()).forEach(verdict -> verdicts.add(verdict.word()));
         properties.put(

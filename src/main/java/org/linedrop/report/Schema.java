@@ -36,8 +36,7 @@ final class Schema {
 
     /** An object with these properties and no others. */
     static Map<String, Object> closed(Map<String, Object> properties, List<String> required) {
-        return object(
-                "type", "object", "properties", properties, "required", required, "additionalProperties", false);
+        return object("type", "object", "properties", properties, "required", required, "additionalProperties", false);
     }
 
     static String text(Map<String, Object> schema) {

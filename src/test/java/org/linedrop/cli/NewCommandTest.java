@@ -71,7 +71,8 @@ class NewCommandTest {
 
     @Test
     void unknownKind() {
-        assertThat(run("new", "fed").err()).startsWith("new \"fed\" is none of feed, twin, oil, coolant. Did you mean feed?");
+        assertThat(run("new", "fed").err())
+                .startsWith("new \"fed\" is none of feed, twin, oil, coolant. Did you mean feed?");
         assertThat(run("new", "fed").code()).isEqualTo(2);
         assertThat(run("schema", "results").err())
                 .startsWith("schema \"results\" is none of circuit, catalogue, result. Did you mean result?");
@@ -80,7 +81,9 @@ class NewCommandTest {
     @Test
     void schemasArePrinted() {
         for (String what : new String[] {"circuit", "catalogue", "result"}) {
-            assertThat(run("schema", what).out()).contains("https://json-schema.org/draft/2020-12/schema").endsWith("}\n");
+            assertThat(run("schema", what).out())
+                    .contains("https://json-schema.org/draft/2020-12/schema")
+                    .endsWith("}\n");
         }
     }
 }

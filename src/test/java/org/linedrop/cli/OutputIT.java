@@ -68,7 +68,10 @@ class OutputIT {
             Run run = shell("linedrop " + command + " --out '" + file + "/report.txt'");
             assertThat(run.code()).as(command).isEqualTo(2);
             assertThat(run.out()).isEmpty();
-            assertThat(run.err()).contains("cannot write").contains("there is no directory").hasLineCount(1);
+            assertThat(run.err())
+                    .contains("cannot write")
+                    .contains("there is no directory")
+                    .hasLineCount(1);
         }
         assertThat(file).hasContent("mine");
         assertThat(left()).containsExactly("file");
@@ -112,7 +115,9 @@ class OutputIT {
             Process process =
                     new ProcessBuilder(command).redirectError(err.toFile()).start();
             process.waitFor(millis, TimeUnit.MILLISECONDS);
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
             assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
             String said = Files.readString(err);
             String whole = Files.readString(report);
@@ -122,7 +127,8 @@ class OutputIT {
                 assertThat(process.exitValue()).isEqualTo(1);
                 assertThat(whole).startsWith("{");
             }
-            assertThat(whole.equals("old") || (whole.startsWith("{") && whole.endsWith("}\n"))).isTrue();
+            assertThat(whole.equals("old") || (whole.startsWith("{") && whole.endsWith("}\n")))
+                    .isTrue();
             assertThat(left()).containsExactly("err", "report.json");
         }
     }

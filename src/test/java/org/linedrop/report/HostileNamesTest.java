@@ -54,7 +54,8 @@ class HostileNamesTest {
         isPlain(CircuitWriter.writeJson(circuit));
         assertThat(CircuitFile.read(CircuitWriter.write(circuit), "again.yaml").title())
                 .isEqualTo(circuit.title());
-        assertThat(CircuitFile.read(CircuitWriter.writeJson(circuit), "again.json").title())
+        assertThat(CircuitFile.read(CircuitWriter.writeJson(circuit), "again.json")
+                        .title())
                 .isEqualTo(circuit.title());
     }
 

@@ -37,7 +37,9 @@ class SchemaTest {
     private static final Schema RESULT = REGISTRY.getSchema(SchemaReport.result());
 
     private static List<String> complaints(Schema schema, String json) {
-        return schema.validate(json, InputFormat.JSON).stream().map(Object::toString).toList();
+        return schema.validate(json, InputFormat.JSON).stream()
+                .map(Object::toString)
+                .toList();
     }
 
     /** The file's own tree as JSON: every scalar a text. */
@@ -70,7 +72,12 @@ class SchemaTest {
     }
 
     private static String quoted(String text) {
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t") + '"';
+        return '"'
+                + text.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")
+                        .replace("\n", "\\n")
+                        .replace("\t", "\\t")
+                + '"';
     }
 
     /** Every circuit file of the tree that reads without problems. */
@@ -184,6 +191,7 @@ class SchemaTest {
         for (Kind kind : kinds) {
             assertThat(circuit).contains('"' + kind.meaning() + '"');
         }
-        assertThat(circuit).contains("a length in mm, m, in, ft; from 0.001 m up to 30 m, beyond that with \\\"really\\\"");
+        assertThat(circuit)
+                .contains("a length in mm, m, in, ft; from 0.001 m up to 30 m, beyond that with \\\"really\\\"");
     }
 }
