@@ -25,6 +25,7 @@ public final class FileShape {
             case "points" -> Keys.POINTS;
             case "devices" -> Keys.DEVICES;
             case "runs" -> List.of(RunKeys.RUN);
+            case FluidReader.SECTION -> List.of(FluidKeys.FLUID);
             case HOSES -> List.of(UserHoseKeys.HOSE_FAMILY);
             default -> List.of();
         };

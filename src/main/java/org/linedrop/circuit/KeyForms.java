@@ -110,7 +110,7 @@ final class KeyForms {
 
     /** A line of a sheet whose unit says which of several things it holds. */
     static Key.Form<Column> columnOf(String example, Dimension... dimensions) {
-        return of(example, String::strip, (text, scope) -> {
+        Key.Form<Column> form = of(example, String::strip, (text, scope) -> {
             List<Figure> figures = Forms.figures(text, "", dimensions);
             Dimension dimension =
                     Units.readList(Said.of(text).value(), dimensions).get(0).dimension();
@@ -122,6 +122,7 @@ final class KeyForms {
             }
             return new Column(dimension, figures);
         });
+        return new Measured<>(form, List.of(dimensions));
     }
 
     /** A quantity of one of several dimensions, without provenance. */

@@ -97,7 +97,7 @@ public final class NumberKey implements Serializable {
      * @return keys of the file, of the engine, of points, devices and parts, in the order of the file
      */
     public static List<NumberKey> of(Circuit circuit) {
-        Scope scope = new Scope(circuit.catalogue(), false);
+        Scope scope = new Scope(circuit.catalogue(), false); // nothing is complained of here
         List<NumberKey> all = new ArrayList<>();
         for (Element element : Element.of(circuit.words().here())) {
             for (Key<?> key : element.kind().keys()) {

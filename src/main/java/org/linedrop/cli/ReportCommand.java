@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.report.KitSection;
 import org.linedrop.report.PageReport;
 import org.linedrop.report.Picture;
 import org.linedrop.report.Pictures;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.kit.Kit;
+import org.linedrop.study.kit.OwnFigures;
 import org.linedrop.units.Display;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -96,7 +99,11 @@ final class ReportCommand implements Callable<Integer> {
             draw(Pictures.of(check, units), directory);
         }
         boolean page = out != null || svg == null;
-        return new FileJob.Answer(page ? PageReport.html(check, units) : "", FileJob.code(check));
+        return new FileJob.Answer(page ? page(circuit, check) : "", FileJob.code(check));
+    }
+
+    private String page(Circuit circuit, FeedCheck check) {
+        return PageReport.html(check, units, KitSection.of(Kit.of(List.of(circuit), OwnFigures.NONE), units));
     }
 
     private Path directory(String name) {

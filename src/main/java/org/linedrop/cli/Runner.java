@@ -36,6 +36,8 @@ import picocli.CommandLine.Spec;
             BottleneckCommand.class,
             HowFarCommand.class,
             WriteCommand.class,
+            SizeCommand.class,
+            VaryCommand.class,
             KitCommand.class,
             GaugesCommand.class,
             ReportCommand.class,

@@ -38,11 +38,6 @@ final class CaseTables {
         return lines;
     }
 
-    /** The same in one table, however wide. */
-    Table caseTable() {
-        return caseTable(new ArrayList<>(byLimit().keySet()));
-    }
-
     private Table caseTable(List<String> ids) {
         Table table = new Table().words("case", 2);
         for (String id : ids) {
@@ -104,25 +99,6 @@ final class CaseTables {
 
     /** A line for each limit, in its worst case. */
     List<String> limits() {
-        List<String> lines = new ArrayList<>(limitTable().lines());
-        for (String note : notes()) {
-            lines.addAll(Plain.wrap(note, Plain.WIDTH, 2));
-        }
-        return lines;
-    }
-
-    /** What stands under the limits: what its words mean, rules of thumb, why something was not judged. */
-    List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add(
-                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
-                        + " broken.");
-        Advice.feedLoss(cases).ifPresent(advice -> notes.add(advice(advice)));
-        byLimit().values().forEach(placed -> placed.forEach(each -> reason(each, notes)));
-        return notes;
-    }
-
-    Table limitTable() {
         Table table = new Table()
                 .words("limit", 2)
                 .words("from", 0)
@@ -131,23 +107,40 @@ final class CaseTables {
                 .fixed("margin", true)
                 .fixed("least", true)
                 .fixed("verdict", false);
+        List<String> reasons = new ArrayList<>();
         for (List<Placed> placed : byLimit().values()) {
             Placed worst = placed.get(0);
             for (Placed other : placed) {
                 worst = Standing.worse(other.row(), worst.row()) ? other : worst;
+                reason(other, reasons);
             }
             table.row(cells(worst));
         }
-        return table;
+        List<String> lines = new ArrayList<>(table.lines());
+        lines.add(
+                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
+                        + " broken.");
+        for (String reason : reasons) {
+            lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
+        }
+        return lines;
     }
 
-    /** A rule of thumb is printed apart from the limits: it breaks nothing. */
-    private String advice(Advice advice) {
-        String source =
-                advice.source().title() + ", " + advice.source().status().word();
-        return "advice: " + advice.words() + " at most " + Scale.DROP.brief(advice.mostPa(), display) + " (" + source
-                + "): " + Scale.DROP.brief(advice.valuePa(), display) + " at " + advice.caseName() + ", "
-                + (advice.kept() ? "fine" : "over; a rule of thumb, no limit");
+    /** Rules of thumb are printed apart from the limits: they break nothing. */
+    static List<String> advice(List<CaseCheck> cases, Display display) {
+        List<String> lines = new ArrayList<>();
+        for (Advice advice : Advice.of(cases)) {
+            Scale scale = Scale.usual(advice.dimension());
+            String where = advice.element().isEmpty() ? "" : advice.element() + ": ";
+            String line = "advice: " + advice.words() + " at " + (advice.atLeast() ? "least " : "most ")
+                    + scale.brief(advice.bound(), display) + " ("
+                    + advice.source().title() + ", " + advice.source().status().word() + "): " + where
+                    + scale.brief(advice.value(), display) + " at " + advice.caseName() + ", "
+                    + AdviceColumns.verdict(advice)
+                    + (advice.kept() ? "" : "; a rule of thumb, no limit");
+            lines.addAll(Plain.wrap(line, Plain.WIDTH, 2));
+        }
+        return lines;
     }
 
     private List<String> cells(Placed placed) {
@@ -155,7 +148,7 @@ final class CaseTables {
         Scale differences = Columns.differences(row);
         String verdict = row.verdict().word();
         return List.of(
-                row.limit().id() + " " + bound(row, display),
+                row.limit().id() + " " + bound(row),
                 row.limit().from(),
                 placed.check().caseName(),
                 row.ofState() ? row.state() : Columns.scale(row).text(row.value(), display),
@@ -165,7 +158,7 @@ final class CaseTables {
     }
 
     /** The bound in the units of the report. */
-    static String bound(LimitRow row, Display display) {
+    private String bound(LimitRow row) {
         LimitText bound = row.limit().bound();
         Scale scale = Columns.scale(row);
         if (bound.perRevPerS() > 0) {

@@ -1,6 +1,7 @@
 package org.linedrop.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.linedrop.report.draw.Shades;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
 import org.linedrop.study.CaseCheck;
+import org.linedrop.study.FlowPath;
 import org.linedrop.study.PartLoss;
 import org.linedrop.units.Display;
 
@@ -40,6 +42,8 @@ final class CircuitPicture {
     private static final double LEAST_WIDTH_PX = 3;
     /** A place or track needs at least so much of the width to be read. */
     private static final double PITCH_PX = 92;
+
+    private static final double NARROW_PX = 80;
 
     private static final Stroke LEAD = Stroke.of(1.5, Shades.MUTED);
     private static final Stroke EDGE = Stroke.of(1.25, Shades.INK);
@@ -61,7 +65,7 @@ final class CircuitPicture {
 
     /** A run between two places, with what is found for it on the way. */
     private static final class Line {
-        private final Run run;
+        private final String run;
         private final int from;
         private final int to;
         private final List<PartLoss> parts;
@@ -75,7 +79,7 @@ final class CircuitPicture {
         private double upperLanePx;
         private double lowerLanePx;
 
-        Line(Run run, int from, int to, List<PartLoss> parts) {
+        Line(String run, int from, int to, List<PartLoss> parts) {
             this.run = run;
             this.from = from;
             this.to = to;
@@ -112,7 +116,7 @@ final class CircuitPicture {
                 .orElse(0);
         double largest = lines.stream()
                 .flatMap(line -> line.parts.stream())
-                .mapToDouble(part -> part.adds() ? 0 : part.lossPa())
+                .mapToDouble(part -> part.line() ? part.lossPa() : 0)
                 .max()
                 .orElse(0);
         this.places = Scale.DROP.decimalsFor(largest, display);
@@ -151,19 +155,18 @@ final class CircuitPicture {
         for (PartLoss loss : PartLoss.of(result)) {
             byRun.computeIfAbsent(loss.run(), run -> new ArrayList<>()).add(loss);
         }
-        for (Run run : result.circuit().runs()) {
-            List<PartLoss> parts = new ArrayList<>(byRun.getOrDefault(run.id(), List.of()));
-            boolean backward = !parts.isEmpty() && parts.get(0).rows().get(0).massFlowKgPerS() < 0;
-            int from = node(run.from().element());
-            int to = node(run.to().element());
+        for (FlowPath.Leg leg : FlowPath.legs(result)) {
+            List<PartLoss> parts = new ArrayList<>(byRun.getOrDefault(leg.run(), List.of()));
+            if (leg.rows().stream().anyMatch(FlowPath.Row::backward)) {
+                Collections.reverse(parts);
+            }
+            int from = node(leg.from());
+            int to = node(leg.to());
             if (from == to) { // a run back to where it started gets a second box, or it would have no way to go
                 to = nodes.size();
-                nodes.add(run.to().element());
+                nodes.add(leg.to());
             }
-            lines.add(backward ? new Line(run, to, from, parts) : new Line(run, from, to, parts));
-            if (backward) {
-                java.util.Collections.reverse(parts);
-            }
+            lines.add(new Line(leg.run(), from, to, parts));
         }
     }
 
@@ -290,25 +293,30 @@ final class CircuitPicture {
         items.add(runWords(line));
         List<PartLoss> down = new ArrayList<>(line.parts);
         if (!line.down) {
-            java.util.Collections.reverse(down);
+            Collections.reverse(down);
         }
         down.forEach(part -> items.add(partWords(line, part)));
         return items;
     }
 
     private List<String> runWords(Line line) {
-        List<PartRow> rows = result.rows(line.run.id());
+        List<PartRow> rows = result.rows(line.run);
         String flow = rows.isEmpty()
                 ? ""
                 : ", " + together(Scale.FLOW.text(Math.abs(rows.get(0).flowM3PerS()), display));
-        return Lettering.wrap(line.run.id() + flow, line.roomPx, Canvas.SMALL_PX * 1.08, 3);
+        return Lettering.wrap(line.run + flow, line.roomPx, Canvas.SMALL_PX * 1.08, 3);
     }
 
     private List<String> partWords(Line line, PartLoss part) {
         String drop = " " + Scale.DROP.unit(display).symbol();
-        String loss = part.adds()
-                ? "adds " + together(Scale.DROP.number(-part.lossPa(), display, 1) + drop)
+        String loss = !part.line()
+                ? (part.lossPa() < 0 ? "adds " : "takes ")
+                        + together(Scale.DROP.number(Math.abs(part.lossPa()), display, 1) + drop)
                 : together(Scale.DROP.number(part.lossPa(), display, places) + drop);
+        if (line.roomPx < NARROW_PX) { // size and share stand in the tables
+            String bare = part.words().replaceFirst(", [^,]*$", "");
+            return Lettering.wrap(bare + ": " + loss, line.roomPx, Canvas.SMALL_PX, 5);
+        }
         if (Double.isFinite(part.share())) {
             loss += ", " + together(Scale.SHARE.text(part.share(), display));
         }
@@ -424,7 +432,7 @@ final class CircuitPicture {
         double spare = (end - top - needed(line) + 6) / items.size();
         List<PartLoss> down = new ArrayList<>(line.parts);
         if (!line.down) {
-            java.util.Collections.reverse(down);
+            Collections.reverse(down);
         }
         double y = top;
         for (int i = 0; i < items.size(); i++) {
@@ -457,7 +465,7 @@ final class CircuitPicture {
 
     private void part(PartLoss part, double x, double top, double height) {
         boolean device = result.circuit().device(part.part()).isPresent();
-        String fill = part.adds() ? Shades.GIVEN : Shades.ofShare(part.share());
+        String fill = part.line() ? Shades.ofShare(part.share()) : Shades.GIVEN;
         if (device) {
             double tall = Math.min(height - 6, 22);
             canvas.box(x - 9, top + 4, 18, tall, fill, Stroke.of(1.5, Shades.INK));
@@ -496,7 +504,7 @@ final class CircuitPicture {
             notes.add("Width of a line: its bore, " + Scale.BORE.number(least, display) + " to "
                     + Scale.BORE.text(mostBoreM, display) + ".");
         }
-        notes.add("Boxes on a line are devices; one that adds pressure is blue.");
+        notes.add("Boxes on a line are devices; blue: what makes or sets pressure.");
         notes.add("Under a place: what a gauge there reads.");
         notes.add(
                 grid.placed()

@@ -294,9 +294,10 @@ final class CircuitSchema {
                         List.of(
                                 Schema.object("const", "none", "description", "takes a part out"),
                                 Schema.reference("change"))));
-        List<Kind> all = new ArrayList<>(FileShape.kinds("points"));
-        all.addAll(FileShape.kinds("devices"));
-        all.addAll(FileShape.kinds("runs"));
+        List<Kind> all = new ArrayList<>();
+        Keys.SECTIONS.stream()
+                .filter(section -> !section.equals("engine"))
+                .forEach(section -> all.addAll(FileShape.kinds(section)));
         all.addAll(Keys.PARTS);
         definitions.put("change", patch(all));
         return Schema.object("type", "object", "description", "named sets of changes", "additionalProperties", changes);

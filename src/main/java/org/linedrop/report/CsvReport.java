@@ -12,6 +12,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.Figure;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.RatingRow;
+import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
@@ -45,7 +46,7 @@ public final class CsvReport {
     }
 
     /**
-     * The limits of every case, judged, and each hose's ratings over all cases.
+     * The limits of every case, judged, each hose's ratings over all cases, and the rules of thumb.
      *
      * @param check   the cases
      * @param display units of the numbers
@@ -65,7 +66,31 @@ public final class CsvReport {
             }
         }
         Standing.ratings(check.cases()).forEach(row -> records.add(rating(row, display)));
+        if (Standing.judged(check.cases().get(0).result().circuit())) {
+            Advice.of(check.cases()).forEach(advice -> records.add(advice(advice, display)));
+        }
         return table(check, caseHead(Columns.LIMITS, display), records);
+    }
+
+    /** A rule of thumb as a line of the limits: its verdict is none of theirs. */
+    private static List<String> advice(Advice advice, Display display) {
+        Scale scale = Scale.usual(advice.dimension());
+        List<String> cells = new ArrayList<>(List.of(guarded(advice.caseName())));
+        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
+            cells.add(
+                    switch (column.key()) {
+                        case "id" ->
+                            guarded("advice: " + advice.words()
+                                    + (advice.element().isEmpty() ? "" : ", " + advice.element()));
+                        case "verdict" -> AdviceColumns.verdict(advice);
+                        case "value" -> scale.exact(advice.value(), display);
+                        case "limit" -> scale.exact(advice.bound(), display);
+                        case "unit" -> scale.unit(display).symbol();
+                        case "reason" -> guarded("rule of thumb: " + Columns.source(advice.source()));
+                        default -> "";
+                    });
+        }
+        return cells;
     }
 
     /** A rating as a line of the limits. */

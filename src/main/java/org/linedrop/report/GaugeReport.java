@@ -173,7 +173,7 @@ public final class GaugeReport {
         List<String> notes = new ArrayList<>();
         notes.add(
                 "A gauge sits in the wall of the bore named, beside the flow, and reads static pressure; in a vessel the"
-                        + " fluid stands still. bore -: more than one, or none that is known.");
+                        + " fluid stands still. bore -: none is known.");
         notes.add("Which sensor: a gauge sensor reads the figures above. An absolute sensor reads "
                 + String.join(", ", ambient)
                 + " more, the air outside. A differential sensor or an injector over the manifold sees the figure less the"

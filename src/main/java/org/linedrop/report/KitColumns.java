@@ -259,7 +259,11 @@ final class KitColumns {
                         : ", least " + BENCH.number(least.value(), display)
                                 + (least.status().doubtful() ? "?" : ""))
                 + (bend.ofRoute() ? ", by its way-points" : "");
-        return bend.verdict() == BendCheck.Verdict.NOT_UNDER ? figures : word + ": " + figures;
+        return switch (bend.verdict()) {
+            case NOT_UNDER -> figures;
+            case NO_LEAST -> figures + ", " + word;
+            default -> word + ": " + figures;
+        };
     }
 
     private static String changes(Alternative alternative, Display display) {

@@ -21,6 +21,7 @@ import org.linedrop.report.draw.Canvas.Stroke;
 import org.linedrop.report.draw.Element;
 import org.linedrop.report.draw.Lettering;
 import org.linedrop.report.draw.Shades;
+import org.linedrop.study.CaseCheck;
 import org.linedrop.study.LinerQuestion;
 import org.linedrop.units.Display;
 import org.linedrop.units.Units;
@@ -58,13 +59,16 @@ final class LinerPicture {
         this.axis = Axis.around(shown(low), shown(high), 1e-6, barsPx, widthPx - (narrow ? 66 : 150));
     }
 
-    /** Draws the sizes of a circuit's hoses; empty where it has none. */
-    static List<Picture> of(Circuit circuit, Display display) {
+    /** Draws the sizes of the hoses of all cases; empty where there are none. */
+    static List<Picture> of(List<CaseCheck> cases, Display display) {
+        Circuit circuit = Pictures.circuit(cases);
         Map<String, HoseSize> used = new LinkedHashMap<>();
-        for (Run run : circuit.runs()) {
-            for (Part part : run.parts()) {
-                if (part instanceof Hose hose) {
-                    used.putIfAbsent(hose.size().name(), hose.size());
+        for (CaseCheck each : cases) {
+            for (Run run : each.result().circuit().runs()) {
+                for (Part part : run.parts()) {
+                    if (part instanceof Hose hose) {
+                        used.putIfAbsent(hose.size().name(), hose.size());
+                    }
                 }
             }
         }

@@ -47,7 +47,7 @@ final class LossPicture {
     /** Draws a solved case; empty where nothing is lost. */
     static List<Picture> of(CaseCheck check, Display display) {
         List<PartLoss> losses = PartLoss.of(check.result().usual()).stream()
-                .filter(loss -> !loss.adds() && loss.lossPa() > 0)
+                .filter(loss -> loss.line() && loss.lossPa() > 0)
                 .sorted(Comparator.comparingDouble(loss -> -loss.lossPa()))
                 .toList();
         if (losses.isEmpty()) {
@@ -119,7 +119,8 @@ final class LossPicture {
             y += 17;
         }
         List<String> note = new ArrayList<>(Lettering.wrap(
-                "Height and what pumps add are left out. Share: of all that the parts of the circuit lose.",
+                "Left out: height, what pumps add, and what regulators and valves that switch take to do their work. Share: of"
+                        + " all that the parts of the circuit lose.",
                 widthPx,
                 Canvas.SMALL_PX,
                 4));

@@ -144,7 +144,7 @@ public final class PageReport {
     /** The verdict it starts with in heavy letters. */
     private static Element sentence(String text) {
         int colon = text.indexOf(':');
-        boolean verdict = colon > 0 && text.substring(0, colon).matches("[A-Z][A-Z ]+");
+        boolean verdict = colon > 0 && text.substring(0, colon).matches("[A-Z][A-Z -]+");
         return verdict
                 ? Element.of("p")
                         .add(Element.of("strong", text.substring(0, colon)))
@@ -193,7 +193,8 @@ public final class PageReport {
 
     private void pictures() {
         if (shown != null) {
-            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + ", the worst of those solved.";
+            String worst = Standing.judged(circuit) ? ", the worst of those solved." : ".";
+            String of = cases.size() == 1 ? "" : "Case " + shown.caseName() + worst;
             Element diagram = section("Circuit");
             remark(diagram, of);
             picture(diagram, "circuit");

@@ -10,6 +10,8 @@ import org.linedrop.report.draw.Element;
  */
 final class PageTable {
     private static final int LONG = 22;
+    /** From here on a cell of a column of figures may go on in the next line. */
+    private static final int SHORT = 9;
 
     private PageTable() {}
 
@@ -57,7 +59,7 @@ final class PageTable {
         if (text.isEmpty() || text.equals("-")) {
             return " none";
         }
-        return text.length() > LONG ? " long" : "";
+        return text.length() > LONG ? " long" : text.length() > SHORT ? " words" : "";
     }
 
     private static Element row(List<String> cells, List<Head> heads) {

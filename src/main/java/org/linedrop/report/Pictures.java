@@ -30,7 +30,7 @@ public final class Pictures {
         });
         pictures.addAll(PumpPicture.of(cases, display));
         pictures.addAll(BandPicture.of(cases, display));
-        pictures.addAll(LinerPicture.of(circuit(cases), display));
+        pictures.addAll(LinerPicture.of(cases, display));
         return List.copyOf(pictures);
     }
 
@@ -45,8 +45,13 @@ public final class Pictures {
 
     private static List<Picture> ways(CaseCheck check, Display display) {
         List<Picture> pictures = new ArrayList<>();
-        for (FlowPath path : FlowPath.of(check.result().usual())) {
-            pictures.add(StairPicture.of(check, path, pictures.size() + 1, display));
+        List<FlowPath> paths = FlowPath.of(check.result().usual());
+        for (FlowPath path : paths) {
+            boolean twin = paths.stream()
+                            .filter(other -> other.places().equals(path.places()))
+                            .count()
+                    > 1;
+            pictures.add(StairPicture.of(check, path, pictures.size() + 1, twin, display));
         }
         return pictures;
     }

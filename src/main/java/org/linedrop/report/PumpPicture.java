@@ -24,7 +24,9 @@ final class PumpPicture {
     private static final double TOP_PX = 24;
     private static final double PLOT_PX = 280;
     /** Letters nearer than this would cover each other; they share a place. */
-    private static final double NEAR_PX = 18;
+    private static final double NEAR_PX = 12;
+    /** Half the room of a dot. */
+    private static final double DOT_PX = 7;
 
     private static final List<String> DASHES = List.of("", "7 4", "2 3", "10 3 2 3", "5 2", "1 4");
 
@@ -175,23 +177,44 @@ final class PumpPicture {
             }
             canvas.dot(x, y, 5, Shades.PAPER, Stroke.of(2, Shades.INK));
         }
-        List<double[]> taken = new ArrayList<>();
-        for (Mark mark : marks) {
-            String letters = String.join(" ", mark.letters());
-            double half = Lettering.width(letters, Canvas.TEXT_PX) / 2;
-            double x = Math.max(LEFT_PX + half + 4, Math.min(widthPx - half - 12, mark.xPx()));
-            double y = mark.yPx() < TOP_PX + 30 ? mark.yPx() + 24 : mark.yPx() - 12;
-            for (int tries = 0; tries < 40; tries++) {
-                double top = y;
-                boolean free = taken.stream()
-                        .noneMatch(box -> Math.abs(box[0] - x) < box[2] + half + 4 && Math.abs(box[1] - top) < 16);
-                if (free) {
-                    break;
+        List<Box> taken = new ArrayList<>();
+        for (SystemCurve curve : curves) {
+            double x = across.at(flow(curve.flowM3PerS()));
+            double y = up.at(rise(curve.risePa()));
+            taken.add(new Box(x - DOT_PX, y - DOT_PX, x + DOT_PX, y + DOT_PX));
+        }
+        marks.forEach(mark -> letters(mark, taken));
+    }
+
+    /** Room that is taken. */
+    private record Box(double left, double top, double right, double end) {
+        boolean covers(Box other) {
+            return left < other.right && other.left < right && top < other.end && other.top < end;
+        }
+    }
+
+    /** Puts letters as near to their dot as is free: above, right, below, left, then farther off with a line to it. */
+    private void letters(Mark mark, List<Box> taken) {
+        String letters = String.join(" ", mark.letters());
+        double half = Lettering.width(letters, Canvas.TEXT_PX) / 2 + 3;
+        for (double away = 16; away < PLOT_PX; away += 8) {
+            for (double[] side : new double[][] {{0, -1}, {1, -0.5}, {1, 0.5}, {0, 1}, {-1, 0.5}, {-1, -0.5}}) {
+                double x = mark.xPx() + side[0] * (away + half - 8);
+                double y = mark.yPx() + side[1] * away;
+                Box box = new Box(x - half, y - 8, x + half, y + 8);
+                boolean inside = box.left() > LEFT_PX
+                        && box.right() < widthPx
+                        && box.top() > TOP_PX - 8
+                        && box.end() < TOP_PX + PLOT_PX;
+                if (inside && taken.stream().noneMatch(box::covers)) {
+                    if (away > 24) {
+                        canvas.line(mark.xPx(), mark.yPx(), x, y, Stroke.of(0.75, Shades.MUTED));
+                    }
+                    taken.add(box);
+                    canvas.text(x, y + 4, Anchor.MIDDLE, letters, Look.BOLD);
+                    return;
                 }
-                y = y - 16 < TOP_PX + 12 ? y + 48 : y - 16;
             }
-            taken.add(new double[] {x, y, half});
-            canvas.text(x, y, Anchor.MIDDLE, letters, Look.BOLD);
         }
     }
 

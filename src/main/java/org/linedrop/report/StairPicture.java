@@ -3,7 +3,9 @@ package org.linedrop.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.linedrop.circuit.Engine;
 import org.linedrop.circuit.form.LimitText;
+import org.linedrop.fact.Figure;
 import org.linedrop.report.draw.Axis;
 import org.linedrop.report.draw.Canvas;
 import org.linedrop.report.draw.Canvas.Anchor;
@@ -24,7 +26,7 @@ import org.linedrop.units.Units;
 
 /**
  * Pressure along one way as a staircase: down the page is along the line, a step for each row, limits drawn in where they
- * are asked. Where a pump adds much more than the line takes, what lies before and behind it has its own scale.
+ * are asked. Where a device adds or takes much more than the line, what lies before and behind it has its own scale.
  */
 final class StairPicture {
     private static final double STEP_PX = 20;
@@ -34,8 +36,11 @@ final class StairPicture {
     private static final double LIFT_PX = 5;
 
     private static final int MOST_LINES = 3;
-    /** A pump that adds more than so many times what the line takes would press the line's steps to nothing. */
-    private static final double TALL = 2;
+    /** A device that adds or takes more than so many times what the line does would press the line's steps to nothing. */
+    private static final double TALL = 3;
+
+    /** A limit farther off than so many times what the scale spans would press the steps to nothing: it is only told. */
+    private static final double FAR = 3;
     /** The least span that a scale shows: under it steps are rounding. */
     private static final double LEAST_SPAN_PA = 10;
 
@@ -52,15 +57,24 @@ final class StairPicture {
     private final double plotRightPx;
     private final List<PointRow> points;
     private final int dropPlaces;
+    private final List<Bound> far = new ArrayList<>();
 
     /** One line of the picture: a row of the table, or a place between runs with the run behind it. */
-    private record Stop(FlowPath.@org.jspecify.annotations.Nullable Row row, String place, String run) {}
+    private record Stop(FlowPath.@org.jspecify.annotations.Nullable Row row, String place, String run, boolean start) {
+        static Stop at(String place, String run, boolean start) {
+            return new Stop(null, place, run, start);
+        }
+
+        static Stop of(FlowPath.Row row) {
+            return new Stop(row, "", "", false);
+        }
+    }
 
     /** A bound of a place or device on the way. */
-    private record Bound(String subject, double boundPa, String words) {}
+    private record Bound(String subject, double boundPa) {}
 
-    /** What shares a scale. */
-    private record Stretch(String heading, List<Stop> stops) {}
+    /** What shares a scale; it starts at the pressure that a device leaves, NaN where its first row says it. */
+    private record Stretch(String heading, double startPa, List<Stop> stops) {}
 
     private StairPicture(CaseCheck check, FlowPath path, Display display, double widthPx) {
         this.check = check;
@@ -75,7 +89,7 @@ final class StairPicture {
         double most = 0;
         for (FlowPath.Leg leg : path.legs()) {
             for (FlowPath.Row met : leg.rows()) {
-                most = pump(met) ? most : Math.max(most, Math.abs(met.dropPa()));
+                most = met.pump() ? most : Math.max(most, Math.abs(met.dropPa()));
             }
         }
         this.dropPlaces = Scale.DROP.decimalsFor(most, display);
@@ -85,9 +99,12 @@ final class StairPicture {
      * Draws one way of a solved case.
      *
      * @param number its number among the ways, from 1
+     * @param twin   whether another way passes the same places
      */
-    static Picture of(CaseCheck check, FlowPath path, int number, Display display) {
-        String way = String.join(" \u2192 ", path.places());
+    static Picture of(CaseCheck check, FlowPath path, int number, boolean twin, Display display) {
+        String runs =
+                String.join(", ", path.legs().stream().map(FlowPath.Leg::run).toList());
+        String way = String.join(" \u2192 ", path.places()) + (twin ? " by " + runs : "");
         Result result = check.result().usual();
         PartRow first = path.legs().get(0).rows().get(0).row();
         String words = "Pressure from row to row along " + String.join(" to ", path.places()) + " in case "
@@ -111,10 +128,6 @@ final class StairPicture {
                 + Scale.PRESSURE.text(out, display) + gauge + ".";
     }
 
-    private static boolean pump(FlowPath.Row met) {
-        return met.row().kind().equals("pump");
-    }
-
     private Element drawn(FlowPath path, String title, String words) {
         double y = 4;
         List<Bound> bounds = bounds();
@@ -136,44 +149,48 @@ final class StairPicture {
         List<Stop> stops = new ArrayList<>();
         List<FlowPath.Leg> legs = path.legs();
         for (FlowPath.Leg leg : legs) {
-            stops.add(new Stop(null, leg.from(), legs.size() > 1 ? leg.run() : ""));
-            leg.rows().forEach(met -> stops.add(new Stop(met, "", "")));
+            stops.add(Stop.at(leg.from(), legs.size() > 1 ? leg.run() : "", stops.isEmpty()));
+            leg.rows().forEach(met -> stops.add(Stop.of(met)));
         }
-        stops.add(new Stop(null, legs.get(legs.size() - 1).to(), ""));
-        double rise = 0;
+        stops.add(Stop.at(legs.get(legs.size() - 1).to(), "", false));
         double taken = 0;
-        for (Stop stop : stops) {
-            if (stop.row() != null && pump(stop.row())) {
-                rise = Math.max(rise, -stop.row().dropPa());
-            } else if (stop.row() != null) {
-                taken += Math.abs(stop.row().dropPa());
-            }
+        for (FlowPath.Row met : path.rows()) {
+            taken += device(met) ? 0 : Math.abs(met.dropPa());
         }
-        return rise > TALL * taken ? parted(stops) : List.of(new Stretch("", stops));
+        return parted(stops, taken);
     }
 
-    /** Before and behind each pump. */
-    private List<Stretch> parted(List<Stop> stops) {
+    private boolean device(FlowPath.Row met) {
+        return result.circuit().device(met.row().part()).isPresent();
+    }
+
+    /** Before and behind each device that adds or takes much more than the line does. */
+    private List<Stretch> parted(List<Stop> stops, double takenPa) {
         List<Stretch> stretches = new ArrayList<>();
         List<Stop> here = new ArrayList<>();
         String heading = "";
+        double start = Double.NaN;
         for (Stop stop : stops) {
             FlowPath.Row met = stop.row();
-            if (met != null && pump(met)) {
-                String name = met.row().part();
-                if (here.stream().anyMatch(each -> each.row() != null)) {
-                    here.add(new Stop(null, name, ""));
-                    stretches.add(new Stretch(heading.isEmpty() ? "before " + name : heading, here));
-                }
-                here = new ArrayList<>();
-                heading = "behind " + name + ", which adds " + Scale.DROP.number(-met.dropPa(), display, 1) + " "
-                        + Scale.DROP.unit(display).symbol();
-            } else {
+            if (met == null || !device(met) || Math.abs(met.dropPa()) <= TALL * takenPa) {
                 here.add(stop);
+                continue;
             }
+            String name = met.row().part();
+            if (here.stream().anyMatch(each -> each.row() != null)) {
+                here.add(Stop.at(name, "", false));
+                stretches.add(new Stretch(heading.isEmpty() ? "before " + name : heading, start, here));
+            }
+            here = new ArrayList<>();
+            start = met.pressureOutPa();
+            heading = "behind " + name + ", which " + (met.dropPa() < 0 ? "adds " : "takes ")
+                    + Scale.DROP.number(Math.abs(met.dropPa()), display, 1) + " "
+                    + Scale.DROP.unit(display).symbol();
         }
-        stretches.add(new Stretch(heading, here));
-        return stretches;
+        if (here.stream().anyMatch(each -> each.row() != null)) {
+            stretches.add(new Stretch(heading, start, here));
+        }
+        return stretches.isEmpty() ? List.of(new Stretch("", Double.NaN, stops)) : stretches;
     }
 
     /** Limits on gauge pressure, at points and at the ports of devices. */
@@ -182,34 +199,45 @@ final class StairPicture {
         for (LimitRow row : Standing.limits(check.result())) {
             LimitText bound = row.limit().bound();
             String quantity = row.limit().quantity();
-            boolean vacuum = quantity.equals("inlet vacuum");
-            if (!row.unit().equals("Pa")
-                    || !(vacuum || quantity.equals("pressure") || quantity.endsWith("let pressure"))) {
+            if (row.ofState() || !row.unit().equals("Pa") || !(quantity.equals("inlet vacuum") || gauged(quantity))) {
                 continue;
             }
-            double sense = vacuum ? -1 : 1;
-            if (Double.isFinite(bound.low())) {
-                bounds.add(new Bound(row.limit().subject(), sense * bound.low(), vacuum ? "most" : "least"));
-            }
-            if (Double.isFinite(bound.high())) {
-                bounds.add(new Bound(row.limit().subject(), sense * bound.high(), vacuum ? "least" : "most"));
+            double sense = quantity.equals("inlet vacuum") ? -1 : 1;
+            double over = quantity.endsWith("over manifold") ? manifoldPa() : 0;
+            for (double end : new double[] {bound.low(), bound.high()}) {
+                if (Double.isFinite(over + end)) {
+                    bounds.add(new Bound(row.limit().subject(), over + sense * end));
+                }
             }
         }
         return bounds;
     }
 
-    /** What a gauge reads at a point, or at the inlet of a device. */
-    private Optional<Double> gauge(String id) {
-        return points.stream()
-                .filter(row -> row.id().equals(id))
-                .findFirst()
-                .map(PointRow::staticPressurePa)
-                .or(() -> result.device(id).map(DeviceRow::inletPressurePa));
+    private static boolean gauged(String quantity) {
+        return quantity.equals("pressure")
+                || quantity.endsWith("let pressure")
+                || quantity.equals("pressure over manifold");
     }
 
-    /** A device that ends a stretch is met at its inlet. */
-    private String name(String place) {
-        return result.circuit().device(place).isPresent() ? place + " inlet" : place;
+    private double manifoldPa() {
+        Engine engine = result.circuit().engine();
+        Figure manifold = engine == null ? null : engine.manifoldPa();
+        return manifold == null ? Double.NaN : manifold.value();
+    }
+
+    /** What a gauge reads at a place: a device that starts a way is left at its outlet, else it is met at its inlet. */
+    private Optional<Double> gauge(Stop stop) {
+        return points.stream()
+                .filter(row -> row.id().equals(stop.place()))
+                .findFirst()
+                .map(PointRow::staticPressurePa)
+                .or(() -> result.device(stop.place())
+                        .map(row -> stop.start() ? row.outletPressurePa() : row.inletPressurePa()));
+    }
+
+    private String name(Stop stop) {
+        boolean device = result.circuit().device(stop.place()).isPresent();
+        return stop.place() + (device ? stop.start() ? " outlet" : " inlet" : "");
     }
 
     private double stretch(Stretch stretch, List<Bound> bounds, double topPx) {
@@ -243,8 +271,9 @@ final class StairPicture {
     }
 
     private Axis axis(Stretch stretch, List<Bound> bounds) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
+        boolean started = Double.isFinite(stretch.startPa());
+        double low = started ? stretch.startPa() : Double.POSITIVE_INFINITY;
+        double high = started ? stretch.startPa() : Double.NEGATIVE_INFINITY;
         for (Stop stop : stretch.stops()) {
             if (stop.row() != null) {
                 low = Math.min(
@@ -252,14 +281,19 @@ final class StairPicture {
                 high = Math.max(
                         high, Math.max(stop.row().pressureInPa(), stop.row().pressureOutPa()));
             } else {
-                double gauge = gauge(stop.place()).orElse(Double.NaN);
+                double gauge = gauge(stop).orElse(Double.NaN);
                 low = Double.isNaN(gauge) ? low : Math.min(low, gauge);
                 high = Double.isNaN(gauge) ? high : Math.max(high, gauge);
             }
         }
+        double reach = FAR * Math.max(high - low, LEAST_SPAN_PA);
+        double from = low - reach;
+        double to = high + reach;
         for (Bound bound : bounds) {
-            low = Math.min(low, bound.boundPa());
-            high = Math.max(high, bound.boundPa());
+            if (bound.boundPa() >= from && bound.boundPa() <= to) {
+                low = Math.min(low, bound.boundPa());
+                high = Math.max(high, bound.boundPa());
+            }
         }
         return Axis.around(shown(low), shown(high), shown(LEAST_SPAN_PA), plotLeftPx, plotRightPx);
     }
@@ -291,7 +325,11 @@ final class StairPicture {
     private void bounds(List<Bound> bounds, Axis axis, double topPx, double endPx) {
         for (Bound bound : bounds) {
             double x = axis.at(shown(bound.boundPa()));
-            canvas.line(x, topPx, x, endPx, BOUND);
+            if (axis.holds(shown(bound.boundPa()))) {
+                canvas.line(x, topPx, x, endPx, BOUND);
+            } else {
+                far.add(bound);
+            }
         }
     }
 
@@ -303,10 +341,10 @@ final class StairPicture {
     }
 
     private List<String> placeLines(Stop stop) {
-        String gauge = gauge(stop.place())
+        String gauge = gauge(stop)
                 .map(pressurePa -> ", gauge " + Scale.PRESSURE.number(pressurePa, display))
                 .orElse("");
-        return Lettering.wrap(name(stop.place()) + gauge, plotLeftPx - 10, Canvas.TEXT_PX * 1.08, MOST_LINES);
+        return Lettering.wrap(name(stop) + gauge, plotLeftPx - 10, Canvas.TEXT_PX * 1.08, MOST_LINES);
     }
 
     private List<String> rowLines(PartRow row) {
@@ -317,7 +355,7 @@ final class StairPicture {
 
     private void steps(Stretch stretch, List<Bound> bounds, Axis axis, double topPx) {
         double y = topPx;
-        double lastX = Double.NaN;
+        double lastX = Double.isFinite(stretch.startPa()) ? axis.at(shown(stretch.startPa())) : Double.NaN;
         double lastY = topPx;
         List<PartLook> dots = new ArrayList<>();
         for (Stop stop : stretch.stops()) {
@@ -325,11 +363,19 @@ final class StairPicture {
             double middle = y + height / 2;
             if (stop.row() == null) {
                 place(stop, bounds, axis, y, dots);
+                if (!Double.isNaN(lastX)) {
+                    canvas.line(lastX, lastY, lastX, middle, WAY);
+                    lastY = middle;
+                }
             } else {
                 double in = axis.at(shown(stop.row().pressureInPa()));
                 double out = axis.at(shown(stop.row().pressureOutPa()));
                 if (Double.isNaN(lastX)) {
                     lastY = topPx;
+                }
+                if (Math.abs(in - lastX) > 0.5) {
+                    // what stands between two runs takes this
+                    bar(lastX, in, lastY, LIFT_PX, Shades.GIVEN);
                 }
                 canvas.line(in, lastY, in, middle, WAY);
                 double lost =
@@ -340,7 +386,7 @@ final class StairPicture {
                         lost,
                         middle,
                         BAR_PX,
-                        pump(stop.row())
+                        stop.row().pump()
                                 ? Shades.GIVEN
                                 : Shades.ofShare(stop.row().row().lossShare()));
                 bar(lost, out, middle, LIFT_PX, Shades.HEIGHT);
@@ -374,11 +420,11 @@ final class StairPicture {
                     Look.MUTED);
         }
         double middle = topPx + stopHeight(stop) / 2;
-        gauge(stop.place())
+        gauge(stop)
                 .ifPresent(pressurePa ->
                         dots.add(new PartLook(axis.at(shown(pressurePa)), middle, Shades.PAPER, Shades.GIVEN)));
         bounds.stream()
-                .filter(bound -> subject(stop, bound))
+                .filter(bound -> subject(stop, bound) && !far.contains(bound))
                 .forEach(bound ->
                         dots.add(new PartLook(axis.at(shown(bound.boundPa())), middle, Shades.LIMIT, Shades.LIMIT)));
     }
@@ -386,9 +432,10 @@ final class StairPicture {
     /** Where a limit on a device is asked, and what is there. */
     private void device(PartRow row, List<Bound> bounds, Axis axis, double middlePx, List<PartLook> dots) {
         for (Bound bound : bounds) {
-            if (bound.subject().equals(row.part())) {
+            if (bound.subject().equals(row.part()) && !far.contains(bound)) {
                 dots.add(new PartLook(axis.at(shown(bound.boundPa())), middlePx, Shades.LIMIT, Shades.LIMIT));
-                gauge(row.part())
+                result.device(row.part())
+                        .map(DeviceRow::inletPressurePa)
                         .ifPresent(inlet ->
                                 dots.add(new PartLook(axis.at(shown(inlet)), middlePx, Shades.PAPER, Shades.GIVEN)));
             }
@@ -422,6 +469,10 @@ final class StairPicture {
                                 + " of the run's loss; grey: height and acceleration. Ring: what a gauge at the place reads (static pressure)."));
         if (limits) {
             words.add("Dashed: a limit; its dot stands where it is asked.");
+        }
+        for (Bound bound : far.stream().distinct().toList()) {
+            words.add("The limit of " + bound.subject() + " at " + Scale.PRESSURE.text(bound.boundPa(), display)
+                    + " lies outside the picture.");
         }
         double y = topPx;
         for (String line : Lettering.wrap(String.join(" ", words), widthPx, Canvas.SMALL_PX, 12)) {

@@ -117,6 +117,11 @@ public final class TextReport {
             lines.add("");
             lines.addAll(tables.limits());
         }
+        List<String> advice = CaseTables.advice(cases, display);
+        if (!advice.isEmpty()) {
+            lines.add("");
+            lines.addAll(advice);
+        }
         List<String> ratings = RatingTable.lines(Standing.ratings(cases), display);
         if (!ratings.isEmpty()) {
             lines.add("");

@@ -106,6 +106,13 @@ public record Bottleneck(
         return new BottleneckFinder(check).find();
     }
 
+    /** Whether what lies behind the subject counts too: for a pressure it does not, for a flow it does. */
+    static boolean beyond(@Nullable Output output) {
+        return output != null
+                && !output.quantity().startsWith("pressure")
+                && !output.quantity().startsWith("inlet");
+    }
+
     /**
      * The answer in words.
      *

@@ -88,21 +88,17 @@ final class BottleneckFinder {
                 output == null ? List.of() : new Measures(circuit, output, way).find());
     }
 
-    /**
-     * The rows that matter: those on the way to a pressure, and every one that carries flow where flow itself decides.
-     * Pumps lose nothing.
-     */
+    /** The rows that matter: those on the way to the subject, and where flow decides those behind it too. No pumps. */
     private List<PartRow> way() {
-        boolean pressure = output == null
-                || output.quantity().startsWith("pressure")
-                || output.quantity().startsWith("inlet");
-        List<PartRow> rows = pressure && !subject.isEmpty() ? Way.to(result, subject) : result.rows();
-        if (rows.isEmpty()) {
-            rows = result.rows();
+        List<PartRow> rows = new ArrayList<>(subject.isEmpty() ? result.rows() : Way.to(result, subject));
+        if (Bottleneck.beyond(output)) {
+            rows.addAll(Way.behind(result, subject));
         }
-        return rows.stream()
-                .filter(row -> row.localDropPa() >= 0 || row.boreM().value() > 0)
-                .toList();
+        if (rows.isEmpty()) {
+            rows.addAll(result.rows());
+        }
+        rows.removeIf(row -> row.kind().endsWith("pump"));
+        return rows;
     }
 
     /** A thing before it has a rank. */

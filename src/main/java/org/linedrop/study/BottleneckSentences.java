@@ -67,7 +67,10 @@ final class BottleneckSentences {
     }
 
     private String on() {
-        return answer.subject().isEmpty() ? "" : " on the way to the " + answer.subject();
+        return answer.subject().isEmpty()
+                ? ""
+                : " on the way to the " + answer.subject()
+                        + (Bottleneck.beyond(answer.output()) ? " and on from it" : "");
     }
 
     private String pressure(double pa) {

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Point;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tank;
+import org.linedrop.network.Trace;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
 
@@ -76,6 +78,15 @@ public record FlowPath(List<Leg> legs) {
         }
 
         /**
+         * Whether it is a pump.
+         *
+         * @return true where pressure is made
+         */
+        public boolean pump() {
+            return row.kind().endsWith("pump");
+        }
+
+        /**
          * The part of it that is lost in plumbing or devices, rather than given up to height and acceleration.
          *
          * @return Pa; negative for a pump
@@ -84,6 +95,15 @@ public record FlowPath(List<Leg> legs) {
             double loss = row.frictionDropPa() + row.localDropPa();
             return backward ? -loss : loss;
         }
+    }
+
+    /**
+     * Its rows, run by run.
+     *
+     * @return in the order in which the fluid passes them
+     */
+    public List<Row> rows() {
+        return legs.stream().flatMap(leg -> leg.rows().stream()).toList();
     }
 
     /**
@@ -99,27 +119,45 @@ public record FlowPath(List<Leg> legs) {
     }
 
     /**
-     * The ways of a circuit: as few as pass every run at least once. From where a run forks the way goes with most of the
-     * flow; tanks and points of kept pressure end it.
+     * The runs of a circuit in the sense of flow.
+     *
+     * @param result a solved circuit
+     * @return in the order of the runs; a run without parts has no rows
+     */
+    public static List<Leg> legs(Result result) {
+        List<Leg> legs = new ArrayList<>();
+        for (Trace.RunTrace trace : result.network().runs()) {
+            for (Run run : result.circuit().runs()) {
+                if (run.id().equals(trace.id())) {
+                    legs.add(leg(run, result.rows(run.id()), flow(result, trace) < 0));
+                }
+            }
+        }
+        return List.copyOf(legs);
+    }
+
+    private static double flow(Result result, Trace.RunTrace trace) {
+        return result.solution().massFlowKgPerS(trace.first().branch());
+    }
+
+    /**
+     * The ways of a circuit: as few as pass every run with parts at least once. From where a run forks the way goes with
+     * most of the flow; tanks, points of kept pressure and bypass regulators end it.
      *
      * @param result a solved circuit
      * @return in the order of the runs; empty without runs
      */
     public static List<FlowPath> of(Result result) {
-        Map<String, Leg> legs = new LinkedHashMap<>();
+        List<Leg> legs = legs(result);
         Map<String, Double> flows = new LinkedHashMap<>();
-        for (Run run : result.circuit().runs()) {
-            Leg leg = leg(run, result.rows(run.id()));
-            if (!leg.rows().isEmpty()) {
-                legs.put(run.id(), leg);
-                flows.put(run.id(), Math.abs(leg.rows().get(0).row().massFlowKgPerS()));
-            }
+        for (Trace.RunTrace trace : result.network().runs()) {
+            flows.put(trace.id(), Math.abs(flow(result, trace)));
         }
         Set<String> passed = new LinkedHashSet<>();
         List<FlowPath> paths = new ArrayList<>();
-        for (Leg leg : legs.values()) {
-            if (!passed.contains(leg.run())) {
-                FlowPath path = through(result, leg, List.copyOf(legs.values()), flows);
+        for (Leg leg : legs) {
+            if (!passed.contains(leg.run()) && !leg.rows().isEmpty()) {
+                FlowPath path = through(result, leg, legs, flows);
                 path.legs().forEach(each -> passed.add(each.run()));
                 paths.add(path);
             }
@@ -127,8 +165,7 @@ public record FlowPath(List<Leg> legs) {
         return List.copyOf(paths);
     }
 
-    private static Leg leg(Run run, List<PartRow> rows) {
-        boolean backward = !rows.isEmpty() && rows.get(0).massFlowKgPerS() < 0;
+    private static Leg leg(Run run, List<PartRow> rows, boolean backward) {
         List<Row> met = new ArrayList<>();
         for (PartRow row : rows) {
             met.add(backward ? 0 : met.size(), new Row(row, backward));
@@ -143,7 +180,10 @@ public record FlowPath(List<Leg> legs) {
         Set<String> met = new LinkedHashSet<>(List.of(leg.from(), leg.to()));
         while (passes(result, path.get(0).from())) {
             String place = path.get(0).from();
-            Leg before = largest(all, flows, each -> each.to().equals(place) && !met.contains(each.from()));
+            Leg before = largest(
+                    all,
+                    flows,
+                    each -> each.to().equals(place) && (!met.contains(each.from()) || !passes(result, each.from())));
             if (before == null) {
                 break;
             }
@@ -152,7 +192,10 @@ public record FlowPath(List<Leg> legs) {
         }
         while (passes(result, path.get(path.size() - 1).to())) {
             String place = path.get(path.size() - 1).to();
-            Leg behind = largest(all, flows, each -> each.from().equals(place) && !met.contains(each.to()));
+            Leg behind = largest(
+                    all,
+                    flows,
+                    each -> each.from().equals(place) && (!met.contains(each.to()) || !passes(result, each.to())));
             if (behind == null) {
                 break;
             }
@@ -164,7 +207,9 @@ public record FlowPath(List<Leg> legs) {
 
     private static boolean passes(Result result, String place) {
         Point point = result.circuit().point(place).orElse(null);
-        return !(point instanceof Tank) && !(point instanceof Held);
+        boolean keeps =
+                result.circuit().device(place).orElse(null) instanceof Regulator regulator && regulator.bypass();
+        return !(point instanceof Tank) && !(point instanceof Held) && !keeps;
     }
 
     private static @org.jspecify.annotations.Nullable Leg largest(

@@ -12,9 +12,12 @@ import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Engine;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Position;
+import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Surroundings;
 import org.linedrop.network.Trace;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
+import org.linedrop.result.PartRow;
 import org.linedrop.result.PointRow;
 import org.linedrop.result.Result;
 import org.linedrop.solver.Outcome;
@@ -26,6 +29,9 @@ import org.linedrop.solver.Outcome;
  * @param places where a gauge can sit, in the order of the file: points, then devices
  */
 public record GaugePlan(List<Case> cases, List<Place> places) implements Serializable {
+
+    private static final String INLET = "inlet";
+    private static final String OUTLET = "outlet";
 
     /** Copies the lists. */
     public GaugePlan {
@@ -59,7 +65,8 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
      * A place for a gauge.
      *
      * @param id       name of the point or device
-     * @param at       kind of the point; {@code inlet} or {@code outlet} of a device
+     * @param at       kind of the point; {@code inlet} or {@code outlet} of a device in a run, else the port of a device
+     *                 that runs end at
      * @param kind     kind of the device, empty at a point
      * @param boreM    bore that it sits in, m; infinite in a vessel where the fluid stands still, NaN when not known
      * @param heightM  its height over the datum, m; NaN when not known
@@ -98,7 +105,6 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
      * @param circuit the circuit
      * @param names   names of the cases, at least one
      * @return the plan
-     * @throws org.linedrop.circuit.NotSolvableException when a device has no law yet
      */
     public static GaugePlan of(Circuit circuit, List<String> names) {
         List<CaseResult> results =
@@ -134,7 +140,7 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
                 engine == null || engine.manifoldPa() == null
                         ? Double.NaN
                         : engine.manifoldPa().value(),
-                density * org.linedrop.circuit.Surroundings.STANDARD_GRAVITY_M_PER_S2);
+                density * Surroundings.STANDARD_GRAVITY_M_PER_S2);
     }
 
     private static boolean solved(CaseResult result) {
@@ -171,17 +177,68 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
         for (DeviceRow row : result.devices()) {
             Position position = circuit.device(row.id()).map(Device::position).orElse(null);
             double height = heightM(position);
-            spots.add(new Spot(row.id(), "inlet", row.kind(), boreM(result, row.id(), Trace.Row::inBoreM), height));
-            spots.add(new Spot(row.id(), "outlet", row.kind(), boreM(result, row.id(), Trace.Row::outBoreM), height));
+            List<RunEnd> ends = runEnds(result, row.id());
+            for (RunEnd end : ends) {
+                spots.add(new Spot(row.id(), end.port(), row.kind(), end.boreM(), height));
+            }
+            if (ends.isEmpty()) {
+                spots.add(new Spot(row.id(), INLET, row.kind(), boreM(result, row.id(), Trace.Row::inBoreM), height));
+                spots.add(new Spot(row.id(), OUTLET, row.kind(), boreM(result, row.id(), Trace.Row::outBoreM), height));
+            }
         }
         return spots;
+    }
+
+    /**
+     * The end of a run at a port of a device with several.
+     *
+     * @param inflowKgPerS what the run brings there
+     */
+    private record RunEnd(String port, double boreM, double staticPa, double inflowKgPerS) {}
+
+    /** Of each port that end which brings the most; a run without parts has no bore to sit in. */
+    private static List<RunEnd> runEnds(Result result, String device) {
+        Map<String, RunEnd> ends = new LinkedHashMap<>();
+        List<Run> runs = result.circuit().runs();
+        for (int i = 0; i < runs.size(); i++) {
+            List<Trace.Row> trace = result.network().runs().get(i).rows();
+            List<PartRow> rows = result.rows(runs.get(i).id());
+            if (trace.isEmpty() || rows.isEmpty()) {
+                continue;
+            }
+            if (runs.get(i).from().element().equals(device)) {
+                PartRow first = rows.get(0);
+                take(
+                        ends,
+                        new RunEnd(
+                                runs.get(i).from().name(),
+                                trace.get(0).inBoreM(),
+                                first.staticPressureInPa(),
+                                -first.massFlowKgPerS()));
+            }
+            if (runs.get(i).to().element().equals(device)) {
+                PartRow last = rows.get(rows.size() - 1);
+                take(
+                        ends,
+                        new RunEnd(
+                                runs.get(i).to().name(),
+                                trace.get(trace.size() - 1).outBoreM(),
+                                last.staticPressureOutPa(),
+                                last.massFlowKgPerS()));
+            }
+        }
+        return List.copyOf(ends.values());
+    }
+
+    private static void take(Map<String, RunEnd> ends, RunEnd end) {
+        ends.merge(end.port(), end, (a, b) -> a.inflowKgPerS() >= b.inflowKgPerS() ? a : b);
     }
 
     private static double heightM(@Nullable Position position) {
         return position == null ? Double.NaN : position.heightM();
     }
 
-    /** Bore beside a device that stands in one run; one with several ports has none to name. */
+    /** Bore beside a device that stands in a run. */
     private static double boreM(Result result, String device, ToDoubleFunction<Trace.Row> side) {
         List<Double> bores = new ArrayList<>();
         for (Trace.RunTrace run : result.network().runs()) {
@@ -216,8 +273,13 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
         if (spot.kind().isEmpty()) {
             return result.point(spot.id()).map(PointRow::staticPressurePa).orElse(Double.NaN);
         }
+        for (RunEnd end : runEnds(result, spot.id())) {
+            if (end.port().equals(spot.at())) {
+                return end.staticPa();
+            }
+        }
         ToDoubleFunction<DeviceRow> side =
-                spot.at().equals("inlet") ? DeviceRow::inletPressurePa : DeviceRow::outletPressurePa;
+                spot.at().equals(INLET) ? DeviceRow::inletPressurePa : DeviceRow::outletPressurePa;
         return result.device(spot.id()).map(side::applyAsDouble).orElse(Double.NaN);
     }
 }

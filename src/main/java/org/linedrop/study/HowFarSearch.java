@@ -111,12 +111,9 @@ final class HowFarSearch {
         };
     }
 
-    /** Closes in on a change between two trials; a target that is passed through a gap is no edge. */
+    /** Closes in on a change between two trials; where a target is not passed but leapt over it is not met. */
     private void edge(HowFar.Trial low, HowFar.Trial high, List<HowFar.Trial> trials, List<HowFar.Edge> edges) {
         boolean target = !question.target().isEmpty();
-        if (target && (Double.isNaN(low.score()) || Double.isNaN(high.score()))) {
-            return;
-        }
         HowFar.Trial in = low.holds() ? low : high;
         HowFar.Trial out = low.holds() ? high : low;
         if (!Double.isNaN(out.score())) {

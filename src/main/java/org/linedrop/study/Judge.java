@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.Service;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.LimitRow;
@@ -19,6 +20,9 @@ import org.linedrop.solver.Outcome;
 
 /** Scores values of one key: the least margin of every limit in every case, or the distance from a target. */
 final class Judge {
+    /** What the margins of states are measured by: an atmosphere. */
+    private static final double LOST_STATE_PA = 1e5;
+
     private final Circuit circuit;
     private final Knob knob;
     private final List<String> cases;
@@ -151,6 +155,10 @@ final class Judge {
         HowFar.Trial worst = new HowFar.Trial(value, Double.POSITIVE_INFINITY, name, "", Double.NaN, "");
         for (Limit limit : moved.limits()) {
             double margin = result.margin(limit);
+            boolean state = limit.bound().kind() == LimitText.Kind.STATE;
+            if (Double.isNaN(margin) && state && known.contains(limit.id())) {
+                margin = -LOST_STATE_PA; // it has left its state and no figure says by how much
+            }
             if (Double.isNaN(margin)) {
                 if (known.contains(limit.id())) {
                     return refused(value, name, limit.id() + " cannot be judged there");
@@ -158,7 +166,8 @@ final class Judge {
                 continue;
             }
             double reached = result.value(limit);
-            double score = margin / Math.max(Math.abs(limit.bound().nearest(reached)), 1e-9);
+            double bound = state ? LOST_STATE_PA : limit.bound().nearest(reached);
+            double score = margin / Math.max(Math.abs(bound), 1e-9);
             if (score < worst.score()) {
                 worst = new HowFar.Trial(value, score, name, limit.id(), reached, "");
             }
@@ -180,7 +189,11 @@ final class Judge {
                 }
                 continue;
             }
-            double score = row.marginLow() / Math.max(Math.abs(row.bound()), 1e-9);
+            double margin = Double.isNaN(row.marginLow())
+                    ? row.verdict() == Verdict.HOLDS ? 0 : -LOST_STATE_PA
+                    : row.marginLow();
+            double bound = row.ofState() ? LOST_STATE_PA : row.bound();
+            double score = margin / Math.max(Math.abs(bound), 1e-9);
             if (score < worst.score()) {
                 worst = new HowFar.Trial(value, score, name, row.limit().id(), row.value(), "");
             }

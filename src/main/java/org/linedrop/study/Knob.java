@@ -14,7 +14,6 @@ import org.linedrop.catalogue.EndSize;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Device;
-import org.linedrop.circuit.FloatValve;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.NumberKey;
 import org.linedrop.circuit.Part;
@@ -159,8 +158,8 @@ public final class Knob implements Serializable {
             return Optional.empty();
         }
         Device device = circuit.device(key.subject()).orElse(null);
-        if (device instanceof Pump pump && key.key().equals("runs at")) {
-            // a pump table is not extended
+        if (device instanceof Pump pump && key.key().equals("runs at") && key.dimension() == Dimension.VOLTAGE) {
+            // between tables by volts nothing is known beyond them
             double lowest = pump.curves().get(0).at();
             double highest = pump.curves().get(pump.curves().size() - 1).at();
             return Optional.of(new Knob(key, now, lowest, highest));
@@ -185,11 +184,10 @@ public final class Knob implements Serializable {
             case "altitude", "depth", "cap", "bleed cold", "bleed hot" -> Figure.exact(0, DEFAULT);
             case "gravity" -> Figure.exact(Surroundings.STANDARD_GRAVITY_M_PER_S2, DEFAULT);
             case "clog" -> Figure.exact(1, DEFAULT);
-            case "open" -> Figure.exact(1, DEFAULT);
             case "exponent" ->
-                circuit.device(key.subject()).orElse(null) instanceof Resistance device ? device.exponent() : null;
-            case "cd" ->
-                circuit.device(key.subject()).orElse(null) instanceof FloatValve valve ? valve.discharge() : null;
+                circuit.device(key.subject()).orElse(null) instanceof Resistance one && one.second() == null
+                        ? one.exponent()
+                        : null;
             default -> null;
         };
     }

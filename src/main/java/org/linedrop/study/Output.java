@@ -9,6 +9,7 @@ import org.linedrop.circuit.Held;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tank;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.network.Trace;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.PointRow;
@@ -58,14 +59,19 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
     }
 
     /**
-     * What a limit bounds.
+     * What a limit bounds; of a limit on the state of a regulator the pressure that it throttles, or lacks.
      *
      * @param limit the limit
      * @return the output
      */
     public static Output of(Limit limit) {
+        boolean state = limit.bound().kind() == LimitText.Kind.STATE;
         return new Output(
-                Kind.LIMIT, limit.subject(), limit.quantity(), limit.bound().dimension(), Optional.of(limit));
+                Kind.LIMIT,
+                limit.subject(),
+                state ? "control margin" : limit.quantity(),
+                state ? Dimension.PRESSURE_DIFFERENCE : limit.bound().dimension(),
+                Optional.of(limit));
     }
 
     /**

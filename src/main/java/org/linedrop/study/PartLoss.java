@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.linedrop.fact.Figure;
+import org.linedrop.network.Trace;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
 
@@ -18,7 +19,9 @@ import org.linedrop.result.Result;
  * @param frictionPa lost to friction
  * @param localPa    lost at ends, bends and fittings; a pump's rise is negative
  * @param liftPa     given up to height and acceleration
- * @param share      of what all parts of the circuit lose, 0 to 1; NaN for a pump and where nothing is lost
+ * @param share      of what all parts of the circuit lose, 0 to 1; NaN where {@code line} is false or nothing is lost
+ * @param line       whether it is something that loses pressure, rather than a pump or a device that sets a pressure or
+ *                   shuts, such as a regulator
  * @param rows       its rows, in the order of the run
  */
 public record PartLoss(
@@ -30,6 +33,7 @@ public record PartLoss(
         double localPa,
         double liftPa,
         double share,
+        boolean line,
         List<PartRow> rows) {
 
     /** Copies the rows. */
@@ -47,15 +51,6 @@ public record PartLoss(
     }
 
     /**
-     * Whether it adds pressure.
-     *
-     * @return true for a pump
-     */
-    public boolean adds() {
-        return rows.get(0).kind().equals("pump");
-    }
-
-    /**
      * What every part of a circuit loses. A part that a backward flow passes loses as much as it would the other way: its
      * loss is counted positive.
      *
@@ -68,15 +63,35 @@ public record PartLoss(
             parts.computeIfAbsent(List.of(row.run(), row.part()), key -> new ArrayList<>())
                     .add(row);
         }
+        List<List<String>> gates = gates(result);
         double all = 0;
-        for (List<PartRow> rows : parts.values()) {
-            all += rows.get(0).kind().equals("pump") ? 0 : sum(rows, true) + sum(rows, false);
+        for (Map.Entry<List<String>, List<PartRow>> part : parts.entrySet()) {
+            if (line(part, gates)) {
+                all += sum(part.getValue(), true) + sum(part.getValue(), false);
+            }
         }
         List<PartLoss> losses = new ArrayList<>();
-        for (List<PartRow> rows : parts.values()) {
-            losses.add(loss(rows, all));
+        for (Map.Entry<List<String>, List<PartRow>> part : parts.entrySet()) {
+            losses.add(loss(part.getValue(), line(part, gates), all));
         }
         return List.copyOf(losses);
+    }
+
+    private static boolean line(Map.Entry<List<String>, List<PartRow>> part, List<List<String>> gates) {
+        return !gates.contains(part.getKey()) && !part.getValue().get(0).kind().endsWith("pump");
+    }
+
+    /** Run and part of devices that switch: their drop is what the pressures on both sides leave. */
+    private static List<List<String>> gates(Result result) {
+        List<List<String>> gates = new ArrayList<>();
+        for (Trace.RunTrace run : result.network().runs()) {
+            for (Trace.Section section : run.sections()) {
+                if (section.gate()) {
+                    section.rows().forEach(row -> gates.add(List.of(run.id(), row.part())));
+                }
+            }
+        }
+        return gates;
     }
 
     private static double sum(List<PartRow> rows, boolean friction) {
@@ -88,7 +103,7 @@ public record PartLoss(
         return sum;
     }
 
-    private static PartLoss loss(List<PartRow> rows, double allPa) {
+    private static PartLoss loss(List<PartRow> rows, boolean line, double allPa) {
         PartRow main = rows.get(0);
         for (PartRow row : rows) {
             boolean longer = row.frictionDropPa() != 0 && main.frictionDropPa() == 0;
@@ -96,7 +111,6 @@ public record PartLoss(
         }
         double friction = sum(rows, true);
         double local = sum(rows, false);
-        boolean pump = main.kind().equals("pump");
         Figure bore = main.boreM();
         return new PartLoss(
                 main.run(),
@@ -106,7 +120,8 @@ public record PartLoss(
                 friction,
                 local,
                 rows.stream().mapToDouble(PartRow::liftDropPa).sum(),
-                pump || !(allPa > 0) ? Double.NaN : (friction + local) / allPa,
+                line && allPa > 0 ? (friction + local) / allPa : Double.NaN,
+                line,
                 rows);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.network.Trace;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
@@ -72,30 +73,30 @@ public record SystemCurve(
     }
 
     private static boolean passes(FlowPath path, String pump) {
-        return path.legs().stream()
-                .flatMap(leg -> leg.rows().stream())
+        return path.rows().stream()
                 .anyMatch(met -> met.row().part().equals(pump)
                         && !met.backward()
                         && met.row().massFlowKgPerS() > 0);
     }
 
     private static SystemCurve curve(Result result, Pump pump, FlowPath path) {
-        Map<List<String>, Trace.Row> traces = new LinkedHashMap<>();
-        for (Trace.RunTrace run : result.network().runs()) {
-            run.rows().forEach(row -> traces.put(List.of(run.id(), row.row()), row));
-        }
+        Map<List<String>, Trace.Row> traces = traces(result);
         List<Loss> losses = new ArrayList<>();
         double flow = 0;
         double rise = 0;
-        for (FlowPath.Leg leg : path.legs()) {
-            for (FlowPath.Row met : leg.rows()) {
-                PartRow row = met.row();
-                if (row.part().equals(pump.id())) {
-                    flow = row.flowM3PerS();
-                    rise = -row.localDropPa();
-                } else if (!row.kind().equals("pump")) {
-                    losses.add(Loss.of(row, traces.get(List.of(row.run(), row.row()))));
-                }
+        String end = path.places().get(path.places().size() - 1);
+        boolean behind = false;
+        for (FlowPath.Row met : path.rows()) {
+            PartRow row = met.row();
+            if (row.part().equals(pump.id())) {
+                flow = row.flowM3PerS();
+                rise = -row.localDropPa();
+                behind = true;
+            } else if (behind && result.circuit().device(row.part()).orElse(null) instanceof Regulator) {
+                end = row.part(); // it keeps its pressure whatever the line behind it takes
+                break;
+            } else if (!met.pump()) {
+                losses.add(Loss.of(row, traces.get(List.of(row.run(), row.row()))));
             }
         }
         List<Place> table = new ArrayList<>();
@@ -113,14 +114,20 @@ public record SystemCurve(
             }
             places.add(new Place(share * flow, needed));
         }
-        return new SystemCurve(
-                pump.id(),
-                result.circuit().caseName(),
-                table,
-                flow,
-                rise,
-                places,
-                path.places().get(path.places().size() - 1));
+        return new SystemCurve(pump.id(), result.circuit().caseName(), table, flow, rise, places, end);
+    }
+
+    /** Rows that have a law in their flow alone. */
+    private static Map<List<String>, Trace.Row> traces(Result result) {
+        Map<List<String>, Trace.Row> traces = new LinkedHashMap<>();
+        for (Trace.RunTrace run : result.network().runs()) {
+            for (Trace.Section section : run.sections()) {
+                if (!section.gate()) {
+                    section.rows().forEach(row -> traces.put(List.of(run.id(), row.row()), row));
+                }
+            }
+        }
+        return traces;
     }
 
     /**

@@ -36,7 +36,13 @@ class PageBrowserIT {
 
     static List<String> pages() {
         List<String> names = new ArrayList<>(Examples.names());
-        names.addAll(List.of("long-names.yaml", "hostile.yaml", "too-much.yaml", "brake.yaml", "returns.yaml"));
+        names.addAll(List.of(
+                "long-names.yaml",
+                "hostile.yaml",
+                "too-much.yaml",
+                "brake.yaml",
+                "returns.yaml",
+                "../io/front-cooler.yaml"));
         return names;
     }
 
@@ -222,6 +228,12 @@ class PageBrowserIT {
                 if (cell.scrollWidth > cell.clientWidth + 1 && cell.clientWidth > 0
                     || box.right > view.innerWidth + 1)
                   problems.push(cell.tagName + ' "' + cell.textContent.slice(0, 60) + '" sticks out');
+              }
+              const main = page.querySelector('main').getBoundingClientRect();
+              for (const block of page.querySelectorAll('table, figure, p')) {
+                const box = block.getBoundingClientRect();
+                if (shown(box) && box.right > main.right + 1)
+                  problems.push(block.tagName + ' "' + block.textContent.trim().slice(0, 60) + '" sticks out of its column');
               }
               const requests = view.performance.getEntriesByType('resource').map(entry => entry.name);
               for (const each of page.querySelectorAll('[src], link')) requests.push(each.outerHTML);

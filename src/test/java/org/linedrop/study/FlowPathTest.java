@@ -73,14 +73,18 @@ class FlowPathTest {
         List<PartLoss> losses = PartLoss.of(result);
         double rows = 0;
         for (PartRow row : result.rows()) {
-            rows += row.kind().equals("pump") ? 0 : row.frictionDropPa() + row.localDropPa();
+            boolean line = losses.stream()
+                    .anyMatch(loss -> loss.line()
+                            && loss.run().equals(row.run())
+                            && loss.part().equals(row.part()));
+            rows += line ? Math.abs(row.frictionDropPa() + row.localDropPa()) : 0;
         }
         double parts = 0;
         double shares = 0;
         int counted = 0;
         for (PartLoss loss : losses) {
-            parts += loss.adds() ? 0 : loss.lossPa();
-            shares += loss.adds() ? 0 : loss.share();
+            parts += loss.line() ? loss.lossPa() : 0;
+            shares += loss.line() ? loss.share() : 0;
             counted += loss.rows().size();
         }
         assertThat(parts).isCloseTo(rows, within(1e-9 * rows)); // sums in another order

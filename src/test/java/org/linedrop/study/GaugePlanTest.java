@@ -74,6 +74,20 @@ class GaugePlanTest {
     }
 
     @Test
+    void aDeviceWithSeveralPortsHasAReadingAtEach() throws IOException {
+        Circuit circuit = CircuitFile.read(Path.of("src/examples/return-style.yaml"));
+        GaugePlan plan = GaugePlan.of(circuit, List.of(circuit.caseName()));
+        Result result = Result.of(circuit);
+        double back = result.rows("return").get(0).staticPressureInPa();
+        assertThat(place(plan, "regulator", "return").readings().get(0).usualPa())
+                .isCloseTo(back, within(1e-6));
+        assertThat(place(plan, "regulator", "return").boreM()).isPositive();
+        assertThat(place(plan, "regulator", "inlet").readings().get(0).usualPa())
+                .isGreaterThan(
+                        place(plan, "regulator", "return").readings().get(0).usualPa());
+    }
+
+    @Test
     void narrowBoresTakeFromTheRail() throws IOException {
         GaugePlan plan = of("fuel-feed-516.yaml");
         GaugePlan.Reading rail = place(plan, "rail", "draw").readings().get(0);

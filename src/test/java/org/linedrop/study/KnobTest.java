@@ -10,9 +10,9 @@ import org.linedrop.Examples;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Engine;
-import org.linedrop.circuit.Filter;
 import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Pump;
+import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.fact.Status;
@@ -102,11 +102,11 @@ class KnobTest {
     @Test
     void aCompoundValueKeepsWhatElseItSays() {
         Circuit moved = Knob.of(CARBURETTOR, "fine filter.drop").in(CARBURETTOR, 1234.5);
-        Filter was = (Filter) CARBURETTOR.device("fine filter").orElseThrow();
-        Filter filter = (Filter) moved.device("fine filter").orElseThrow();
-        assertThat(filter.ratedDropPa().value()).isEqualTo(1234.5);
-        assertThat(filter.ratedFlowM3PerS()).isEqualTo(was.ratedFlowM3PerS());
-        Filter dirty = (Filter) Knob.of(CARBURETTOR, "fine filter.clog")
+        Resistance was = (Resistance) CARBURETTOR.device("fine filter").orElseThrow();
+        Resistance filter = (Resistance) moved.device("fine filter").orElseThrow();
+        assertThat(filter.rated().drop().value()).isEqualTo(1234.5);
+        assertThat(filter.rated().flow()).isEqualTo(was.rated().flow());
+        Resistance dirty = (Resistance) Knob.of(CARBURETTOR, "fine filter.clog")
                 .in(CARBURETTOR, 5)
                 .device("fine filter")
                 .orElseThrow();
@@ -139,7 +139,7 @@ class KnobTest {
     void theKnobOfACaseIsTheCases() {
         for (String name : CARBURETTOR.caseNames()) {
             Circuit here = CARBURETTOR.in(name);
-            Filter filter = (Filter) here.device("fine filter").orElseThrow();
+            Resistance filter = (Resistance) here.device("fine filter").orElseThrow();
             assertThat(Knob.of(here, "fine filter.clog").si())
                     .isEqualTo(filter.clog().value());
         }

@@ -34,6 +34,16 @@ public record Axis(double low, double high, double fromPx, double toPx) {
     }
 
     /**
+     * Whether a figure is on the scale.
+     *
+     * @param figure a figure
+     * @return false outside it
+     */
+    public boolean holds(double figure) {
+        return figure >= low && figure <= high;
+    }
+
+    /**
      * Where a figure stands.
      *
      * @param figure a figure; those outside are put at the nearer end

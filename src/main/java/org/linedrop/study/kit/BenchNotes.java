@@ -45,7 +45,7 @@ final class BenchNotes {
             }
         }
         Meetings.joints(circuit)
-                .forEach(joint -> kinds.add(KitJoint.of("", joint).seat().word()));
+                .forEach(joint -> kinds.add(KitJoint.of(circuit, joint).seat().word()));
     }
 
     private void hose(Circuit circuit, Hose hose) {
@@ -53,6 +53,9 @@ final class BenchNotes {
         HoseFamily family = circuit.catalogue().family(hose.size().family());
         families.add(family.name());
         families.add(family.like());
+        if (KitJoint.clamped(circuit, hose)) {
+            kinds.add("rubber barb");
+        }
         for (EndSize end : new EndSize[] {hose.fromEnd(), hose.toEnd()}) {
             if (end != null) {
                 kinds.add((family.surface().equals("PTFE") ? "PTFE " : "rubber ") + end.build());
@@ -69,7 +72,7 @@ final class BenchNotes {
             }
             List<DashSize> sizes = circuit.catalogue().rows().dashSizes();
             for (Fitted.Joint joint : Meetings.joints(circuit)) {
-                KitJoint known = KitJoint.of("", joint);
+                KitJoint known = KitJoint.of(circuit, joint);
                 if (known.seat() == Seat.FLARE_37) {
                     int dash = Integer.parseInt(known.size().substring(1));
                     bySize.put(

@@ -190,11 +190,11 @@ final class CircuitKit {
             return Clocking.NONE;
         }
         Figure tolerance = bench.clockingToleranceRad(hose.lengthM().value());
-        if (!stretch.alone() || stretch.shared()) {
+        if (!stretch.alone()) {
             return new Clocking(
                     Double.NaN,
                     tolerance,
-                    "its run holds other hoses or tubes, so way-points cannot be told apart; give the hose a run of its"
+                    "other hoses or tubes lie between the same places, so way-points cannot be told apart; give it a run of its"
                             + " own, or the devices in it places, and write via: with the corner of each bent end",
                     "");
         }
@@ -208,9 +208,9 @@ final class CircuitKit {
     private List<KitCircuit.TooShort> tooShort() {
         List<KitCircuit.TooShort> found = new ArrayList<>();
         for (HosePath.Stretch stretch : HosePath.of(circuit)) {
-            // half a millimetre: places are not known better; way-points say more than a straight line
+            // 2 %: places are not known better; way-points say more than a straight line
             boolean judged = stretch.alone() && stretch.places().size() > 2;
-            if (!judged && stretch.partsM() < stretch.distanceM() - 5e-4) {
+            if (!judged && stretch.partsM() < 0.98 * stretch.distanceM()) {
                 found.add(new KitCircuit.TooShort(
                         stretch.parts().stream().map(Part::id).toList(), stretch.partsM(), stretch.distanceM()));
             }

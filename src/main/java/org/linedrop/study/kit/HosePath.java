@@ -14,10 +14,11 @@ import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Tank;
 import org.linedrop.circuit.Through;
 import org.linedrop.circuit.Tube;
+import org.linedrop.circuit.WayPoints;
 
 /**
- * The places that hoses and tubes lie between. A run is cut where a device with a place of its own stands in it; the
- * way-points of a run that is cut cannot be shared out.
+ * The places that hoses and tubes lie between. A run is cut where a device with a place of its own stands in it; its
+ * way-points are shared out by the shortest way.
  */
 final class HosePath {
     private final Circuit circuit;
@@ -29,9 +30,8 @@ final class HosePath {
      * @param run    the run
      * @param places first and last place, with the way-points between; empty when they are not known
      * @param parts  the hoses and tubes
-     * @param shared true when there are way-points that belong to several stretches
      */
-    record Stretch(Run run, List<Position> places, List<Part> parts, boolean shared) {
+    record Stretch(Run run, List<Position> places, List<Part> parts) {
         double partsM() {
             return parts.stream()
                     .mapToDouble(part -> part instanceof Hose hose
@@ -77,26 +77,19 @@ final class HosePath {
                 pieces.get(pieces.size() - 1).add(part);
             }
         }
-        boolean cut = pieces.size() > 1;
+        List<List<Position>> via =
+                start == null || end == null ? List.of() : WayPoints.between(start, run.via(), known, end);
         for (int i = 0; i < pieces.size(); i++) {
             if (pieces.get(i).isEmpty()) {
                 continue;
             }
-            Position from = i == 0 ? start : known.get(i - 1);
-            Position to = i == pieces.size() - 1 ? end : known.get(i);
             List<Position> places = new ArrayList<>();
-            if (from != null && to != null) {
-                places.add(from);
-                if (!cut) {
-                    places.addAll(run.via());
-                }
-                places.add(to);
+            if (start != null && end != null) {
+                places.add(i == 0 ? start : known.get(i - 1));
+                places.addAll(via.get(i));
+                places.add(i == pieces.size() - 1 ? end : known.get(i));
             }
-            stretches.add(new Stretch(
-                    run,
-                    List.copyOf(places),
-                    List.copyOf(pieces.get(i)),
-                    cut && !run.via().isEmpty()));
+            stretches.add(new Stretch(run, List.copyOf(places), List.copyOf(pieces.get(i))));
         }
     }
 

@@ -5,7 +5,9 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Connection;
 import org.linedrop.catalogue.Gender;
 import org.linedrop.catalogue.Seat;
+import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Fitted;
+import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Through;
 
@@ -34,13 +36,13 @@ public record KitJoint(
         return 2 * leaks;
     }
 
-    static KitJoint of(String circuit, Fitted.Joint joint) {
-        Connection a = joint.a();
-        Connection b = joint.b();
+    static KitJoint of(Circuit circuit, Fitted.Joint joint) {
+        Connection a = clamped(circuit, joint.before(), joint.a());
+        Connection b = clamped(circuit, joint.after(), joint.b());
         Connection telling = telling(a, b);
         Seat seat = telling.seat();
         return new KitJoint(
-                circuit,
+                circuit.title(),
                 joint.run(),
                 name(joint.before(), joint),
                 name(joint.after(), joint),
@@ -48,6 +50,20 @@ public record KitJoint(
                 telling.size(),
                 seat == Seat.BANJO ? 2 : 1,
                 a.seat() != Seat.NOT_STATED && b.seat() != Seat.NOT_STATED);
+    }
+
+    /** Hose of a kind that has no screwed ends is pushed over what it meets and clamped, also as a bare piece. */
+    static boolean clamped(Circuit circuit, @Nullable Part part) {
+        return part instanceof Hose hose
+                && circuit.catalogue().family(hose.size().family()).endBuild().equals("barb");
+    }
+
+    private static Connection clamped(Circuit circuit, @Nullable Part part, Connection side) {
+        if (side.seat() == Seat.NOT_STATED && part instanceof Hose hose && clamped(circuit, part)) {
+            return new Connection(
+                    Seat.BARB, Gender.FEMALE, hose.size().sizeText().replace(" in", ""), null, side.text(), false);
+        }
+        return side;
     }
 
     /** What seals is said by the banjo, by the hose on its barb or bead, by the thread that goes in; else by whoever says. */

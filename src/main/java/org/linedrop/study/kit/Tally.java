@@ -70,7 +70,7 @@ final class Tally implements Part.Visitor<Boolean> {
         }
         List<KitJoint> joints = new ArrayList<>();
         for (Fitted.Joint joint : Meetings.joints(circuit)) {
-            KitJoint counted = KitJoint.of(circuit.title(), joint);
+            KitJoint counted = KitJoint.of(circuit, joint);
             joints.add(counted);
             seal(counted);
             tubeEnd(joint.before(), counted);

@@ -230,12 +230,22 @@ class KitTest {
 
     @Test
     void devicesWithoutALawAreNoTrouble() throws IOException {
-        for (String file : List.of("oil-loop", "front-cooler", "twin-rails-return")) {
+        for (String file : List.of("oil-loop", "front-cooler")) {
             Kit kit = Kit.of(
                     List.of(CircuitFile.read(Path.of("src/test/resources/org/linedrop/io/" + file + ".yaml"))),
                     OwnFigures.NONE);
             assertThat(kit.joints()).as(file).isPositive();
         }
+    }
+
+    @Test
+    void bareCoolantHoseIsClampedOnItsTube() throws IOException {
+        Kit kit = Kit.of(List.of(CircuitFile.read(Path.of("src/examples/front-radiator.yaml"))), OwnFigures.NONE);
+        // four short hoses and two heater hoses, two clamps each; no nut and sleeve on tube that hose goes over
+        assertThat(item(kit, "clamp for hose 1-1/4 in").count()).isEqualTo(2 * 4);
+        assertThat(item(kit, "clamp for hose 5/8 in").count()).isEqualTo(2 * 2);
+        assertThat(kit.pieces(KitItem.Group.TUBE_END)).isZero();
+        assertThat(kit.notes()).anyMatch(note -> note.kind().equals("rubber barb"));
     }
 
     @Test
