@@ -170,22 +170,22 @@ final class Diagnoser {
         List<Hint> hints = finding == Finding.CANNOT_TELL ? hints(accused.subList(0, rivals)) : List.of();
         double[] best = accused.isEmpty()
                 ? new double[0]
-                : at(
-                        List.of(accused.get(0).suspect()),
-                        new double[] {accused.get(0).suspect().share(accused.get(0).value())});
+                : at(List.of(accused.get(0).suspect()), new double[] {
+                    accused.get(0).suspect().share(accused.get(0).value())
+                });
         return new Diagnosis(
                 circuit.caseName(), finding, compared(readings, best), healthy, accused, List.of(), rivals, hints);
     }
 
     private static int rivals(List<Accused> accused) {
         double least = accused.get(0).misfit();
-        return (int) accused.stream()
-                .filter(each -> each.misfit() <= least + RIVALS)
-                .count();
+        return (int)
+                accused.stream().filter(each -> each.misfit() <= least + RIVALS).count();
     }
 
     private static Finding finding(double healthy, List<Accused> accused, int readings) {
-        double best = accused.isEmpty() ? Double.POSITIVE_INFINITY : accused.get(0).misfit();
+        double best =
+                accused.isEmpty() ? Double.POSITIVE_INFINITY : accused.get(0).misfit();
         boolean explained = healthy <= new ChiSquaredDistribution(readings).inverseCumulativeProbability(EXPLAINED);
         if (explained && healthy - best <= RIVALS) {
             return Finding.NOTHING_WRONG;
@@ -228,8 +228,7 @@ final class Diagnoser {
 
     private Accused plain(Suspect suspect, double[] rough) {
         double value = suspect.value(rough[0]);
-        return new Accused(
-                suspect, suspect.words(circuit, value), value, Double.NaN, Double.NaN, rough[1], Double.NaN);
+        return new Accused(suspect, suspect.words(circuit, value), value, Double.NaN, Double.NaN, rough[1], Double.NaN);
     }
 
     private Accused fine(Suspect suspect, double[] rough, List<Reading> readings) {

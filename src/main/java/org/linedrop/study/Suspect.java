@@ -257,7 +257,8 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
         return switch (kind) {
             case CLOG -> String.format(Locale.ROOT, "%s clogged: %.1f times its clean drop", name, value);
             case BLOCKAGE ->
-                String.format(Locale.ROOT, "%s pinched or blocked: K %.3g on its bore more than it should", name, value);
+                String.format(
+                        Locale.ROOT, "%s pinched or blocked: K %.3g on its bore more than it should", name, value);
             case PUMP -> String.format(Locale.ROOT, "%s gives %.0f %% of the flow of its table", name, 100 * value);
             case SETTING, KEY ->
                 subject + " is " + Knob.of(circuit, subject).text(rounded(value)) + " instead of "

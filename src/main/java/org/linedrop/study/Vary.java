@@ -68,8 +68,7 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
      *                 sold; empty when not solved or without limits
      * @param values   in the order of the outputs, SI; NaN when not known
      */
-    public record Row(
-            int number, String caseName, List<Double> at, String status, String verdict, List<Double> values)
+    public record Row(int number, String caseName, List<Double> at, String status, String verdict, List<Double> values)
             implements Serializable {
         /** Copies the lists. */
         public Row {
@@ -104,8 +103,7 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
      * @param progress told how far it is, asked whether to stop
      * @return an answer with these rows, the same to the bit as in the whole
      */
-    public static Vary of(
-            Circuit circuit, VaryQuestion question, int from, int to, int threads, Progress progress) {
+    public static Vary of(Circuit circuit, VaryQuestion question, int from, int to, int threads, Progress progress) {
         if (!(from >= 0 && from <= to && to <= question.count())) {
             throw new IllegalArgumentException("variants " + from + " to " + to + " of " + question.count());
         }
@@ -178,8 +176,8 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
                     result.outcome().word(),
                     solved ? verdict(result) : "",
                     outputs.stream()
-                            .map(output -> known.getOrDefault(key(output.kind(), output.subject(), output.quantity()),
-                                    Double.NaN))
+                            .map(output -> known.getOrDefault(
+                                    key(output.kind(), output.subject(), output.quantity()), Double.NaN))
                             .toList());
         }
     }

@@ -63,8 +63,7 @@ class DiagnosisTest {
         int found = 0;
         for (int trial = 0; trial < TRIALS; trial++) {
             Suspect planted = suspects.get(trial % suspects.size());
-            Result result =
-                    Result.of(planted.in(FEED, fault(planted, random))).orThrow();
+            Result result = Result.of(planted.in(FEED, fault(planted, random))).orThrow();
             // a low-pressure test gauge of 0 to 60 kPa, class 1.6
             Diagnosis diagnosis = diagnoser.diagnose(readings(result, gauges(), random, 1000));
             String what = "trial " + trial + ", planted " + planted + ": " + diagnosis.sentence(Display.METRIC);
@@ -88,7 +87,10 @@ class DiagnosisTest {
         Result healthy = Result.of(FEED).orThrow();
         int silent = 0;
         for (int trial = 0; trial < 30; trial++) {
-            silent += diagnoser.diagnose(readings(healthy, gauges(), random, 1000)).finding() == Finding.NOTHING_WRONG
+            silent += diagnoser
+                                    .diagnose(readings(healthy, gauges(), random, 1000))
+                                    .finding()
+                            == Finding.NOTHING_WRONG
                     ? 1
                     : 0;
         }
