@@ -185,6 +185,8 @@ public final class PageReport {
             section.addAll(PageTable.of(tables.limitTable(), "Limits in their worst case"));
             tables.notes().forEach(note -> section.add(Element.of("p", note).set("class", "note")));
         }
+        CaseTables.rules(cases, display)
+                .forEach(rule -> section.add(Element.of("p", rule).set("class", "note")));
         picture(section, "bands");
         if (!ratings.isEmpty()) {
             section.addAll(PageTable.of(RatingTable.table(ratings, display), "Hose ratings"));
