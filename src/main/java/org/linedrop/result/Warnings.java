@@ -12,6 +12,7 @@ import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Tank;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Notice;
@@ -26,6 +27,9 @@ final class Warnings {
     private static final Source MIX =
             Source.of("scatter of published friction data between laminar and turbulent flow", Status.PUBLISHED);
     private static final Source ROUGH = Source.of("range of Colebrook's equation", Status.PUBLISHED);
+
+    /** A share of the flow scale under which a flow has no sense. */
+    private static final double BACKWARDS = 1e-6;
 
     private final Result result;
     private final Circuit circuit;
@@ -44,6 +48,9 @@ final class Warnings {
         warnings.parts();
         warnings.devices();
         warnings.junctions();
+        warnings.backwards();
+        warnings.pots();
+        TrappedAir.notices(result.circuit()).forEach(warnings.found::add);
         CloseCoupled.notice(result.circuit()).ifPresent(warnings.found::add);
         return List.copyOf(warnings.found);
     }
@@ -146,6 +153,57 @@ final class Warnings {
                     Colebrook.ROUGHNESS_LIMIT,
                     "",
                     ROUGH));
+        }
+    }
+
+    /** How long a pot lasts, or what it sends over its overflow. */
+    private void pots() {
+        for (Point point : circuit.points()) {
+            if (!(point instanceof Tank tank) || tank.volumeM3() == null) {
+                continue;
+            }
+            double density = circuit.surroundings()
+                    .fluid()
+                    .at(circuit.surroundings().temperatureK().value())
+                    .densityKgPerM3();
+            double gain = result.point(tank.id()).map(PointRow::netInflowKgPerS).orElse(0.0) / density;
+            boolean empties = gain < 0;
+            double lasts = empties ? tank.volumeM3().value() / -gain : Double.NaN;
+            found.add(new Notice(
+                    empties ? "pot-empties" : "pot-overflows",
+                    tank.id(),
+                    empties
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "more leaves it than comes: full, it lasts %.1f s (5 to 10 s are wanted, common practice)",
+                                    lasts)
+                            : String.format(
+                                    Locale.ROOT,
+                                    "stays full: %.0f L/h run over its overflow, whose line is not in this circuit",
+                                    gain * 3.6e6),
+                    empties ? lasts : gain,
+                    Double.NaN,
+                    empties ? "s" : "m3/s",
+                    Source.of("volume over flow", Status.DERIVED)));
+        }
+    }
+
+    /** A vent that feeds, a return that draws: the flow is against the sense in which the run is written. */
+    private void backwards() {
+        double trace = BACKWARDS * result.solution().flowScaleKgPerS();
+        for (Run run : circuit.runs()) {
+            List<PartRow> rows = result.rows(run.id());
+            if (!rows.isEmpty() && rows.get(0).massFlowKgPerS() < -trace) {
+                found.add(new Notice(
+                        "runs-backwards",
+                        run.id(),
+                        "flows backwards, from " + run.to().text() + " to "
+                                + run.from().text(),
+                        rows.get(0).flowM3PerS(),
+                        0,
+                        "m3/s",
+                        Source.of("the circuit as it is written", Status.GIVEN)));
+            }
         }
     }
 
