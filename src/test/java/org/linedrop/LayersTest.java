@@ -95,6 +95,21 @@ class LayersTest {
                 .check(CLASSES));
     }
 
+    /** Marks on a page are drawn from figures that somebody else found. */
+    @Test
+    void drawingKnowsNothingOfPlumbing() {
+        classes()
+                .that()
+                .resideInAPackage(OURS + "report.draw..")
+                .should()
+                .onlyDependOnClassesThat(describe(
+                        "are of Java or of report.draw",
+                        used -> allowed("report.draw", List.of(), used)
+                                        && !used.getPackageName().startsWith(OURS)
+                                || used.getPackageName().startsWith(OURS + "report.draw")))
+                .check(CLASSES);
+    }
+
     private static boolean allowed(String layer, List<String> above, JavaClass used) {
         String name = used.getBaseComponentType().getPackageName();
         if (used.getBaseComponentType().isPrimitive()

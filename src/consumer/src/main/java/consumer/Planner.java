@@ -6,7 +6,10 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
+import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.LinerComparison;
+import org.linedrop.study.LinerQuestion;
 import org.linedrop.units.Display;
 
 /** What a build-planning tool would do: say a circuit in code, solve it, ask a question. */
@@ -30,15 +33,40 @@ public final class Planner {
         for (PartRow row : result.rows()) {
             System.out.printf("%s %s %s: %.0f Pa%n", row.run(), row.row(), row.name(), row.dropPa());
         }
-        String small = FeedCheck.of(feed).cases().get(0).sentence(Display.METRIC);
+        CaseCheck verdict = FeedCheck.of(feed).cases().get(0);
+        String small = verdict.sentence(Display.METRIC);
+        if (verdict.mend() == null) {
+            throw new IllegalStateException("a feed that is short must come with a change that holds");
+        }
         Circuit changed = feed.with(List.of(Change.of("feed 1", "hose", "race PTFE -8")));
         String large = FeedCheck.of(changed).cases().get(0).sentence(Display.METRIC);
         System.out.println(small);
         System.out.println(large);
+        compareLiners();
         double before = result.point("rail").orElseThrow().staticPressurePa();
         double after = Result.of(changed).orThrow().point("rail").orElseThrow().staticPressurePa();
         if (!(after > before && after < 400_000)) {
             throw new IllegalStateException("a larger hose must lose less, but " + before + " Pa became " + after);
+        }
+    }
+
+    /** Rubber or PTFE at -6 and -8. */
+    private static void compareLiners() {
+        LinerComparison liners = LinerComparison.of(new LinerQuestion(
+                "E85 summer",
+                "40 C",
+                "216 L/h",
+                "1 m",
+                "straight to 90",
+                List.of(6, 8),
+                List.of("race rubber", "race PTFE")));
+        for (LinerComparison.Row row : liners.rows()) {
+            System.out.printf(
+                    "%s -%d: %.0f Pa made up%n",
+                    row.size().family(), row.size().dash(), row.madeUpPa().value());
+        }
+        if (liners.rows().size() != 4 || !(liners.rows().get(1).ratioToFirst() > 1)) {
+            throw new IllegalStateException("race PTFE is narrower than race rubber, but loses no more");
         }
     }
 }

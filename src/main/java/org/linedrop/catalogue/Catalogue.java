@@ -421,4 +421,13 @@ public final class Catalogue implements Serializable {
         String normal = dash != null ? dash : SizeText.inch(size);
         return rows.hoses().stream().filter(h -> h.sizeText().equals(normal)).toList();
     }
+
+    /**
+     * The trade's rules of thumb: advice, which never breaks anything.
+     *
+     * @return topic by topic
+     */
+    public List<RuleOfThumb> rules() {
+        return rows.rules();
+    }
 }

@@ -6,12 +6,23 @@ import org.linedrop.fact.Figure;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
+import org.linedrop.units.Unit;
 import org.linedrop.units.Units;
 
 /** The table of sources and the units of the CSV columns; makes figures of cells. */
 final class Sources {
     /** Titles and locators by key, in the order of the file. */
     private final Map<String, String[]> byKey = new LinkedHashMap<>();
+
+    /** Units of the columns, found once, with the numbers converted so far: low, usual and high are often one. */
+    private final Map<String, Column> columns = new LinkedHashMap<>();
+
+    /** Exact conversion takes its time, and every start of a program waits for it. */
+    private record Column(Unit unit, Map<Double, Double> known) {
+        double si(double value) {
+            return known.computeIfAbsent(value, number -> Units.from(number, unit));
+        }
+    }
 
     Sources() {
         for (CsvTable.Row row : CsvTable.rows("sources")) {
@@ -58,14 +69,19 @@ final class Sources {
     }
 
     /** A number of a row in SI, converted once by the unit table. */
-    static double toSi(CsvTable.Row row, double value, String unit) {
+    double toSi(CsvTable.Row row, double value, String unit) {
         return switch (unit) {
-            case "in", "mm" -> Units.from(value, Units.unit(unit, Dimension.LENGTH));
-            case "psi", "inHg" -> Units.from(value, Units.unit(unit, Dimension.PRESSURE_DIFFERENCE));
-            case "C" -> Units.from(value, Units.unit(unit, Dimension.TEMPERATURE));
+            case "in", "mm" -> column(unit, Dimension.LENGTH).si(value);
+            case "psi", "inHg" -> column(unit, Dimension.PRESSURE_DIFFERENCE).si(value);
+            case "C" -> column(unit, Dimension.TEMPERATURE).si(value);
             case "kg/m", "m", "" -> value;
-            case "cm3/ft" -> value * 1e-6 / Units.from(1, Units.unit("ft", Dimension.LENGTH));
+            case "cm3/ft" -> value * 1e-6 / column("ft", Dimension.LENGTH).si(1);
             default -> throw row.fault("no unit is called \"" + unit + "\"", null);
         };
+    }
+
+    private Column column(String unit, Dimension dimension) {
+        return columns.computeIfAbsent(
+                unit, symbol -> new Column(Units.unit(symbol, dimension), new LinkedHashMap<>()));
     }
 }

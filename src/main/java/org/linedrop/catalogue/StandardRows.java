@@ -127,9 +127,9 @@ final class StandardRows {
                     row.text("size"),
                     bore,
                     new Figure(
-                            Sources.toSi(row, row.number("length_low"), unit),
-                            Sources.toSi(row, row.number("length"), unit),
-                            Sources.toSi(row, row.number("length_high"), unit),
+                            sources.toSi(row, row.number("length_low"), unit),
+                            sources.toSi(row, row.number("length"), unit),
+                            sources.toSi(row, row.number("length_high"), unit),
                             length)));
         }
         return rows;
@@ -176,8 +176,8 @@ final class StandardRows {
         return rows;
     }
 
-    private static Figure inches(CsvTable.Row row, String column, Source source) {
-        return Figure.exact(Sources.toSi(row, row.number(column), "in"), source);
+    private Figure inches(CsvTable.Row row, String column, Source source) {
+        return Figure.exact(sources.toSi(row, row.number(column), "in"), source);
     }
 
     List<ThreadSize> threads() {
@@ -220,8 +220,8 @@ final class StandardRows {
         List<TubeSize> rows = new ArrayList<>();
         for (CsvTable.Row row : CsvTable.rows("tubes")) {
             Source source = sources.of(row);
-            double od = Sources.toSi(row, row.number("od_in"), "in");
-            double wall = Sources.toSi(row, row.number("wall_in"), "in");
+            double od = sources.toSi(row, row.number("od_in"), "in");
+            double wall = sources.toSi(row, row.number("wall_in"), "in");
             Double least = row.numberOrNull("least_bore_bent_in");
             Double allowable = row.numberOrNull("allowable_psi");
             String material = row.text("material");
@@ -237,8 +237,8 @@ final class StandardRows {
                     (int) Math.round(od / INCH_M * 16),
                     Figure.exact(od - 2 * wall, source),
                     roughnessOf(surface, surfaces),
-                    least == null ? null : Figure.exact(Sources.toSi(row, least, "in"), source),
-                    allowable == null ? null : Figure.exact(Sources.toSi(row, allowable, "psi"), source)));
+                    least == null ? null : Figure.exact(sources.toSi(row, least, "in"), source),
+                    allowable == null ? null : Figure.exact(sources.toSi(row, allowable, "psi"), source)));
         }
         return rows;
     }
@@ -286,9 +286,9 @@ final class StandardRows {
             rows.add(new BrakeSwell(
                     row.text("size"),
                     row.text("class"),
-                    Sources.toSi(row, row.number("pressure_psi"), "psi"),
+                    sources.toSi(row, row.number("pressure_psi"), "psi"),
                     Figure.exact(
-                            Sources.toSi(row, row.number("most_swell_cm3_per_ft"), "cm3/ft"),
+                            sources.toSi(row, row.number("most_swell_cm3_per_ft"), "cm3/ft"),
                             sources.of(row, "source", "status", ""))));
         }
         return rows;

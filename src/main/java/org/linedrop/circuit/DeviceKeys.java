@@ -47,6 +47,10 @@ final class DeviceKeys {
                     text -> RatedPoint.read(text).writeFlowFirst(),
                     (text, scope) -> atPressure(text)),
             "one catalogue point at the volts it runs at, used only as at least this much up to this pressure");
+    static final Key<String> BETWEEN_ROWS = optional(
+            "between rows",
+            KeyForms.choice(List.of(Pump.SMOOTH, Pump.STRAIGHT), word -> word),
+            "how its table is read between rows: smooth curve when not given");
     static final Key<RatedPoint> DROP = required(
             "drop",
             KeyForms.form("6 kPa at 300 L/h", RatedPoint::read, RatedPoint::write),
@@ -165,7 +169,7 @@ final class DeviceKeys {
 
     /** Kinds of device, by the word of {@code kind:}; all have a place and may name their connections. */
     static final List<Kind> ALL = placed(List.of(
-            new Kind("pump", "a pump known by its tables", List.of(CURVES_MARK, RUNS_AT, TURNS, GIVES)),
+            new Kind("pump", "a pump known by its tables", List.of(CURVES_MARK, RUNS_AT, TURNS, BETWEEN_ROWS, GIVES)),
             new Kind(GearPump.KIND, "a pump that moves a volume per turn", List.of(MOVES, LEAKS, TURNS, RUNS_AT)),
             new Kind(
                     Resistance.FILTER,

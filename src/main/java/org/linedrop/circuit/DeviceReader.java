@@ -347,7 +347,13 @@ final class DeviceReader {
                     Source.of("affinity laws of centrifugal pumps", Status.DERIVED));
         }
         return new Pump(
-                id, PointReader.position(fields), curves, runsAt.si(), PumpTables.at(curves, runsAt.si()), false);
+                id,
+                PointReader.position(fields),
+                curves,
+                runsAt.si(),
+                PumpTables.at(curves, runsAt.si()),
+                false,
+                fields.get(DeviceKeys.BETWEEN_ROWS, Pump.SMOOTH).equals(Pump.STRAIGHT));
     }
 
     /** A pump of which one point of a catalogue is known: at least that flow up to that pressure, and nothing beyond. */
@@ -384,7 +390,7 @@ final class DeviceReader {
                 runsAt.si(),
                 List.of(0.0, rise, rise * (1 + NEARLY_UPRIGHT)),
                 List.of(flow * (1 + NEARLY_UPRIGHT), flow, 0.0));
-        return new Pump(id, PointReader.position(fields), List.of(table), runsAt.si(), table, true);
+        return new Pump(id, PointReader.position(fields), List.of(table), runsAt.si(), table, true, false);
     }
 
     /** How far the two sides of a single point are from level and upright, so that flow and pressure stay unique. */

@@ -8,12 +8,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.Connection;
-import org.linedrop.catalogue.EndSize;
 import org.linedrop.catalogue.Mating;
 import org.linedrop.catalogue.MatingResult;
-import org.linedrop.catalogue.TubeSize;
 import org.linedrop.circuit.form.Tree;
-import org.linedrop.circuit.form.TubeChoice;
 import org.linedrop.fact.Notice;
 
 /** Looks at each joint between neighbouring parts of a run while the runs are read. */
@@ -36,9 +33,6 @@ final class JointCheck {
 
     /** Two neighbours that do not go together. */
     private record Fault(String path, Tree second, MatingResult found) {}
-
-    /** What a part shows its neighbours. */
-    private record Sides(Connection from, Connection to) {}
 
     /** What is known of a device's ports; devices come before runs. */
     void ports(String device, @Nullable DevicePorts said) {
@@ -121,60 +115,7 @@ final class JointCheck {
                 .toList();
     }
 
-    private Sides sides(Part part) {
-        return part.accept(new Part.Visitor<>() {
-            @Override
-            public Sides hose(Hose hose) {
-                return new Sides(end(hose.fromEnd(), hose), end(hose.toEnd(), hose));
-            }
-
-            @Override
-            public Sides tube(Tube tube) {
-                Connection end = catalogue.tubeEnd(tube.size(), tubeText(tube.size()));
-                return new Sides(end, end);
-            }
-
-            @Override
-            public Sides adapter(Adapter adapter) {
-                return new Sides(adapter.size().from(), adapter.size().to());
-            }
-
-            @Override
-            public Sides through(Through through) {
-                DevicePorts known = ports.get(through.device());
-                Connection unknown = Connection.notStated(through.device());
-                return known == null ? new Sides(unknown, unknown) : new Sides(known.inlet(), known.outlet());
-            }
-
-            @Override
-            public Sides restriction(Restriction restriction) {
-                Connection unknown = Connection.notStated(restriction.id());
-                return new Sides(unknown, unknown);
-            }
-
-            @Override
-            public Sides valve(Valve valve) {
-                return new Sides(valve.size().from(), valve.size().to());
-            }
-
-            @Override
-            public Sides statedLaw(StatedLaw law) {
-                Connection unknown = Connection.notStated(law.id());
-                return new Sides(unknown, unknown);
-            }
-        });
-    }
-
-    /** A bare piece was measured by itself: nobody says what it is held by. */
-    private static Connection end(@Nullable EndSize end, Hose hose) {
-        return end == null ? Connection.notStated(hose.id()) : end.connection();
-    }
-
-    /** {@code 5/16 in tube}. */
-    private static String tubeText(TubeSize size) {
-        String written = new TubeChoice("", size.outsideDiameterM(), size.wallM())
-                .write()
-                .strip();
-        return written.substring(0, written.indexOf(" x ")) + " tube";
+    private PartSides sides(Part part) {
+        return PartSides.of(part, catalogue, ports);
     }
 }

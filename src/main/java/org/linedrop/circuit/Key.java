@@ -1,7 +1,9 @@
 package org.linedrop.circuit;
 
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.units.Dimension;
 
 /**
  * One key of the circuit file: the only place where its name, form, range and meaning are said. Reader, writer, cases,
@@ -68,6 +70,33 @@ public final class Key<V> {
         return form.example();
     }
 
+    /**
+     * The words it takes, where it takes one of a few.
+     *
+     * @return the words; empty where it takes anything else
+     */
+    public List<String> words() {
+        return form.words();
+    }
+
+    /**
+     * What its value measures.
+     *
+     * @return the dimensions its unit may be of, the usual one first; empty for words and forms made of several figures
+     */
+    public List<Dimension> dimensions() {
+        return form.dimensions();
+    }
+
+    /**
+     * What is believed without a second word.
+     *
+     * @return a phrase with units; empty where nothing is asked back
+     */
+    public String range() {
+        return form.range();
+    }
+
     Form<V> form() {
         return form;
     }
@@ -107,6 +136,33 @@ public final class Key<V> {
          * @throws FormException when it is no value
          */
         String canonical(String text) throws FormException;
+
+        /**
+         * The words it takes.
+         *
+         * @return empty where it is not one of a few
+         */
+        default List<String> words() {
+            return List.of();
+        }
+
+        /**
+         * What its one figure, or its list of figures, measures.
+         *
+         * @return empty for words and for forms made of several figures
+         */
+        default List<Dimension> dimensions() {
+            return List.of();
+        }
+
+        /**
+         * What is believed without a second word.
+         *
+         * @return a phrase with units; empty where nothing is asked back
+         */
+        default String range() {
+            return "";
+        }
     }
 
     /** Why a text is no value. */

@@ -33,7 +33,7 @@ final class KeyForms {
     record Flow(Figure figure, boolean byMass) {}
 
     static Key.Form<Flow> flow() {
-        return of("216 L/h", KeyForms::writtenFlow, (text, scope) -> {
+        Key.Form<Flow> form = of("216 L/h", KeyForms::writtenFlow, (text, scope) -> {
             String plain = without(REALLY, text);
             boolean byMass = isMass(plain);
             Figure figure = byMass
@@ -45,6 +45,7 @@ final class KeyForms {
             }
             return new Flow(figure, byMass);
         });
+        return new Measured<>(form, List.of(Dimension.VOLUME_FLOW, Dimension.MASS_FLOW));
     }
 
     private static String writtenFlow(String text) {
@@ -68,10 +69,12 @@ final class KeyForms {
 
     /** Numbers with one unit at the end. */
     static Key.Form<List<Quantity>> list(String example, Dimension... dimensions) {
-        return of(
-                example,
-                text -> writtenList(Units.readList(text, dimensions)),
-                (text, scope) -> Units.readList(text, dimensions));
+        return new Measured<>(
+                of(
+                        example,
+                        text -> writtenList(Units.readList(text, dimensions)),
+                        (text, scope) -> Units.readList(text, dimensions)),
+                List.of(dimensions));
     }
 
     private static String writtenList(List<Quantity> values) {
@@ -86,7 +89,7 @@ final class KeyForms {
     /** Figures with one unit and one word at the end: a line of a sheet. */
     static Key.Form<List<Figure>> column(String example, Dimension dimension, double least, double most) {
         // a line of a sheet is written as it was: its figures may have come with different words
-        return of(example, String::strip, (text, scope) -> {
+        Key.Form<List<Figure>> form = of(example, String::strip, (text, scope) -> {
             List<Figure> figures = Forms.figures(text, "", dimension);
             for (Figure figure : figures) {
                 if (!(figure.value() >= least && figure.value() <= most)) {
@@ -99,6 +102,7 @@ final class KeyForms {
             }
             return figures;
         });
+        return new Measured<>(form, List.of(dimension));
     }
 
     /** Figures with one unit and one word at the end, and what they measure. */
@@ -106,7 +110,7 @@ final class KeyForms {
 
     /** A line of a sheet whose unit says which of several things it holds. */
     static Key.Form<Column> columnOf(String example, Dimension... dimensions) {
-        return of(example, String::strip, (text, scope) -> {
+        Key.Form<Column> form = of(example, String::strip, (text, scope) -> {
             List<Figure> figures = Forms.figures(text, "", dimensions);
             Dimension dimension =
                     Units.readList(Said.of(text).value(), dimensions).get(0).dimension();
@@ -118,17 +122,20 @@ final class KeyForms {
             }
             return new Column(dimension, figures);
         });
+        return new Measured<>(form, List.of(dimensions));
     }
 
     /** A quantity of one of several dimensions, without provenance. */
     static Key.Form<Quantity> quantity(String example, Dimension... dimensions) {
-        return of(
-                example,
-                text -> {
-                    Quantity value = Units.read(text, dimensions);
-                    return Units.write(value.si(), Units.metric(value.si(), value.dimension()));
-                },
-                (text, scope) -> Units.read(text, dimensions));
+        return new Measured<>(
+                of(
+                        example,
+                        text -> {
+                            Quantity value = Units.read(text, dimensions);
+                            return Units.write(value.si(), Units.metric(value.si(), value.dimension()));
+                        },
+                        (text, scope) -> Units.read(text, dimensions)),
+                List.of(dimensions));
     }
 
     /** A count, written bare. */
@@ -157,7 +164,7 @@ final class KeyForms {
     /** One of a few words. */
     static <V> Key.Form<V> choice(List<V> values, Function<V, String> word) {
         List<String> known = values.stream().map(word).toList();
-        return of(known.get(0), String::strip, (text, scope) -> {
+        Key.Form<V> form = of(known.get(0), String::strip, (text, scope) -> {
             int index = known.indexOf(text.strip());
             if (index < 0) {
                 String near = Words.nearest(text, known)
@@ -167,6 +174,7 @@ final class KeyForms {
             }
             return values.get(index);
         });
+        return new OneOf<>(form, known);
     }
 
     /** The name of a fluid. */
@@ -231,6 +239,42 @@ final class KeyForms {
         }
     }
 
+    /** A form that is a measure of something. */
+    private record Measured<V>(Key.Form<V> form, List<Dimension> dimensions) implements Key.Form<V> {
+        @Override
+        public V read(String text, Scope scope) throws Key.FormException {
+            return form.read(text, scope);
+        }
+
+        @Override
+        public String example() {
+            return form.example();
+        }
+
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            return form.canonical(text);
+        }
+    }
+
+    /** A form that takes one of a few words. */
+    private record OneOf<V>(Key.Form<V> form, List<String> words) implements Key.Form<V> {
+        @Override
+        public V read(String text, Scope scope) throws Key.FormException {
+            return form.read(text, scope);
+        }
+
+        @Override
+        public String example() {
+            return form.example();
+        }
+
+        @Override
+        public String canonical(String text) throws Key.FormException {
+            return form.canonical(text);
+        }
+    }
+
     record NumberForm(Dimension dimension, String unit, double least, double most, String doubt)
             implements Key.Form<Figure> {
         @Override
@@ -268,6 +312,18 @@ final class KeyForms {
         @Override
         public String example() {
             return Units.write(Math.max(least, 0), Units.unit(unit));
+        }
+
+        @Override
+        public List<Dimension> dimensions() {
+            return List.of(dimension);
+        }
+
+        @Override
+        public String range() {
+            Unit shown = Units.unit(unit);
+            String most = "up to " + Units.write(this.most, shown) + ", beyond that with \"really\" behind it";
+            return Double.isFinite(least) ? "from " + Units.write(least, shown) + " " + most : most;
         }
     }
 

@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,32 +21,38 @@ import org.linedrop.units.Units;
 /** Reads limits. */
 final class LimitReader {
     /** Quantities of points that a limit may bound. */
-    static final Map<String, Dimension> OF_POINTS = new LinkedHashMap<>();
+    static final Map<String, Dimension> OF_POINTS;
     /** Quantities of devices that a limit may bound. */
-    static final Map<String, Dimension> OF_DEVICES = new LinkedHashMap<>();
+    static final Map<String, Dimension> OF_DEVICES;
 
     static {
-        OF_POINTS.put("pressure", Dimension.GAUGE_PRESSURE);
-        OF_POINTS.put("pressure over manifold", Dimension.PRESSURE_DIFFERENCE);
-        OF_POINTS.put("flow", Dimension.VOLUME_FLOW);
-        OF_DEVICES.put("spare flow", Dimension.RATIO);
-        OF_DEVICES.put("flow", Dimension.VOLUME_FLOW);
-        OF_DEVICES.put("inlet vacuum", Dimension.PRESSURE_DIFFERENCE);
-        OF_DEVICES.put("inlet margin", Dimension.PRESSURE_DIFFERENCE);
-        OF_DEVICES.put("inlet pressure", Dimension.GAUGE_PRESSURE);
-        OF_DEVICES.put("outlet pressure", Dimension.GAUGE_PRESSURE);
-        OF_DEVICES.put("drop", Dimension.PRESSURE_DIFFERENCE);
+        Map<String, Dimension> points = new LinkedHashMap<>();
+        Map<String, Dimension> devices = new LinkedHashMap<>();
+        points.put("pressure", Dimension.GAUGE_PRESSURE);
+        points.put("pressure over manifold", Dimension.PRESSURE_DIFFERENCE);
+        points.put("flow", Dimension.VOLUME_FLOW);
+        devices.put("spare flow", Dimension.RATIO);
+        devices.put("flow", Dimension.VOLUME_FLOW);
+        devices.put("inlet vacuum", Dimension.PRESSURE_DIFFERENCE);
+        devices.put("inlet margin", Dimension.PRESSURE_DIFFERENCE);
+        devices.put("inlet pressure", Dimension.GAUGE_PRESSURE);
+        devices.put("outlet pressure", Dimension.GAUGE_PRESSURE);
+        devices.put("drop", Dimension.PRESSURE_DIFFERENCE);
+        OF_POINTS = Collections.unmodifiableMap(points);
+        OF_DEVICES = Collections.unmodifiableMap(devices);
     }
 
     /** States of devices that a limit may ask for, by the word of the kind. */
-    private static final Map<String, List<String>> STATES = new LinkedHashMap<>();
+    private static final Map<String, List<String>> STATES;
 
     static {
-        STATES.put(Regulator.BYPASS, List.of("in control", "shut", "wide open"));
-        STATES.put(Regulator.DEAD_HEAD, List.of("in control", "shut", "wide open"));
-        STATES.put(OneWayValve.RELIEF, List.of("shut", "open"));
-        STATES.put(OneWayValve.CHECK, List.of("shut", "open"));
-        STATES.put(Thermostat.KIND, List.of("shut", "opening", "open"));
+        Map<String, List<String>> states = new LinkedHashMap<>();
+        states.put(Regulator.BYPASS, List.of("in control", "shut", "wide open"));
+        states.put(Regulator.DEAD_HEAD, List.of("in control", "shut", "wide open"));
+        states.put(OneWayValve.RELIEF, List.of("shut", "open"));
+        states.put(OneWayValve.CHECK, List.of("shut", "open"));
+        states.put(Thermostat.KIND, List.of("shut", "opening", "open"));
+        STATES = Collections.unmodifiableMap(states);
     }
 
     /** Name of the limit on a device's state. */
@@ -103,7 +110,7 @@ final class LimitReader {
     }
 
     /** What may be limited of a kind, with its dimension; a state is no quantity. */
-    private static Map<String, Dimension> quantities(String kind) {
+    static Map<String, Dimension> quantities(String kind) {
         if (Keys.POINTS.stream().anyMatch(k -> k.word().equals(kind))) {
             return OF_POINTS;
         }
@@ -115,6 +122,11 @@ final class LimitReader {
             known.put(STATE, Dimension.RATIO);
         }
         return known;
+    }
+
+    /** States of a kind of device that a limit may ask for. */
+    static List<String> states(String kind) {
+        return STATES.getOrDefault(kind, List.of());
     }
 
     /** A bound as Linedrop writes it; the text itself where it is none. */
@@ -130,9 +142,7 @@ final class LimitReader {
     }
 
     private static LimitText bound(String kind, String quantity, Dimension dimension, String text) {
-        return quantity.equals(STATE)
-                ? LimitText.readState(text, STATES.getOrDefault(kind, List.of()))
-                : LimitText.read(text, dimension);
+        return quantity.equals(STATE) ? LimitText.readState(text, states(kind)) : LimitText.read(text, dimension);
     }
 
     private Optional<Limit> limit(

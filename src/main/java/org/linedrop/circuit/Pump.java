@@ -13,11 +13,23 @@ import org.jspecify.annotations.Nullable;
  * @param runsAt   what it runs at, in the unit of the curves' {@code at}; for volts this is at the pump
  * @param table    the table it runs on: the curve at {@code runsAt}, between curves by linear interpolation of the flow
  *                 at equal pressure, and beyond curves by speed by the affinity laws
+ * @param straight whether the table is read by straight lines between its rows rather than by a monotone cubic
  * @param bound    whether it is known by one point alone, so that it gives at least what the table says
  */
 public record Pump(
-        String id, @Nullable Position position, List<Curve> curves, double runsAt, Curve table, boolean bound)
+        String id,
+        @Nullable Position position,
+        List<Curve> curves,
+        double runsAt,
+        Curve table,
+        boolean bound,
+        boolean straight)
         implements Device {
+
+    /** Word for tables read by a monotone cubic. */
+    public static final String SMOOTH = "smooth curve";
+    /** Word for tables read by straight lines. */
+    public static final String STRAIGHT = "straight lines";
 
     /** Copies the curves. */
     public Pump {

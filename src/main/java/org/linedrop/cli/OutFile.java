@@ -61,6 +61,14 @@ final class OutFile {
         }
     }
 
+    /** Writes a file that must not be there yet. */
+    void writeNew(String text) throws Trouble {
+        if (Files.exists(path)) {
+            throw new Trouble(path + " is there already and is not written over. Name another file");
+        }
+        write(text);
+    }
+
     void write(String text) throws Trouble {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         try {
@@ -70,6 +78,7 @@ final class OutFile {
             }
             Path beside = path.resolveSibling(
                     "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");
+            beside.toFile().deleteOnExit(); // where the run is stopped half way
             try {
                 Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                 move(beside);

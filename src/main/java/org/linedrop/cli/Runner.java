@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.linedrop.fact.Words;
 import org.linedrop.report.Library;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -34,6 +36,13 @@ import picocli.CommandLine.Spec;
             BottleneckCommand.class,
             HowFarCommand.class,
             WriteCommand.class,
+            SizeCommand.class,
+            VaryCommand.class,
+            KitCommand.class,
+            GaugesCommand.class,
+            ReportCommand.class,
+            NewCommand.class,
+            SchemaCommand.class,
             CatalogueCommand.class
         },
         versionProvider = Runner.Version.class,
@@ -42,8 +51,12 @@ import picocli.CommandLine.Spec;
         footer = {
             "  linedrop check feed.yaml             Is this feed undersized? All cases, the worst in full.",
             "  linedrop solve feed.yaml             Every row of every line, for the case as written.",
+            "  linedrop report feed.yaml --help     A page with pictures, to read and to print.",
             "  linedrop write feed.yaml             The file as linedrop reads it: metric units, keys in order.",
+            "  linedrop kit fuel.yaml oil.yaml      What to buy and how to make it up.",
+            "  linedrop gauges feed.yaml            What gauges should read on a test day.",
             "  linedrop catalogue hoses --dash 6    What is known of hose, and who says so.",
+            "  linedrop new feed --out feed.yaml    A commented file to start from.",
             "  linedrop compare --help              Rubber or PTFE at this dash size?",
             "  linedrop bottleneck feed.yaml        Where the loss sits, and what one size up of each thing gives.",
             "  linedrop how-far feed.yaml           The longest run, the highest power, the least pump that still hold.",
@@ -104,7 +117,7 @@ final class Runner implements Runnable {
         StringWriter complaints = new StringWriter();
         int code = commandLine(said, complaints).execute(arguments);
         try {
-            write(complaints.toString(), err);
+            write(printable(complaints.toString()), err);
         } catch (IOException e) {
             // nobody listens to messages; the code still says it
         }
@@ -121,12 +134,23 @@ final class Runner implements Runnable {
     }
 
     private static int unwritable(String why, OutputStream err) {
+        say("cannot write the report: " + why, err);
+        return BAD_INPUT;
+    }
+
+    /** Says something in a line of its own. */
+    static void say(String message, OutputStream err) {
         try {
-            write("cannot write the report: " + why + "\n", err);
+            write(message + System.lineSeparator(), err);
         } catch (IOException e) {
             // nowhere left to say it
         }
-        return BAD_INPUT;
+    }
+
+    /** Messages repeat what a file or an argument says; none of it may steer the terminal. */
+    private static String printable(String messages) {
+        return messages.lines().map(Words::printable).collect(Collectors.joining(System.lineSeparator()))
+                + (messages.isEmpty() ? "" : System.lineSeparator());
     }
 
     private static void write(String text, OutputStream to) throws IOException {

@@ -57,6 +57,7 @@ public record Explanation(
      * @param massFlowKgPerS      mass flow, kg/s, positive in the sense of the run
      * @param flowM3PerS          volume flow at that density, m3/s
      * @param sense               which way in words, for example {@code from hose to fitting}; empty where that says nothing
+     * @param fileLines           lines of the circuit file that say fluid and temperature; empty when made by code
      */
     public record Flow(
             String fluid,
@@ -65,8 +66,15 @@ public record Explanation(
             double dynamicViscosityPaS,
             double massFlowKgPerS,
             double flowM3PerS,
-            String sense)
-            implements Serializable {}
+            String sense,
+            List<Integer> fileLines)
+            implements Serializable {
+
+        /** Copies the lines. */
+        public Flow {
+            fileLines = List.copyOf(fileLines);
+        }
+    }
 
     /**
      * A figure put in.

@@ -12,6 +12,27 @@ public final class Words {
     private Words() {}
 
     /**
+     * A text as one line that a terminal or a page takes: line ends and control characters become spaces, format
+     * characters (those that turn the direction of writing among them) and broken surrogates are left out. A name from a
+     * file must not move the cursor or hide what stands beside it.
+     *
+     * @param text any text
+     * @return the text without them
+     */
+    public static String printable(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints()
+                .filter(c -> Character.getType(c) != Character.FORMAT && Character.getType(c) != Character.SURROGATE)
+                .map(c -> Character.isISOControl(c)
+                                || Character.getType(c) == Character.LINE_SEPARATOR
+                                || Character.getType(c) == Character.PARAGRAPH_SEPARATOR
+                        ? ' '
+                        : c)
+                .forEach(clean::appendCodePoint);
+        return clean.toString();
+    }
+
+    /**
      * The known word a mistyped one most likely stands for: fewest single-letter edits (insert, drop, replace, swap
      * of neighbours), upper and lower case taken as equal, at most a third of the word's length and one at least. Of
      * equals the first in the collection's order is taken.

@@ -30,19 +30,14 @@ record Range(
     /** How far beyond its range a fluid is still evaluated, with a notice; our choice. */
     static final double MARGIN_K = 30;
 
+    private static final String TOO_FAR = "further than " + Math.round(MARGIN_K) + " K outside";
+
     /** A range in C with the usual margin on both sides. */
     static Range celsius(double lowC, double highC) {
         double low = lowC + PropertyLaw.ZERO_C_K;
         double high = highC + PropertyLaw.ZERO_C_K;
         return new Range(
-                low,
-                high,
-                low - MARGIN_K,
-                high + MARGIN_K,
-                "further than " + Text.number(MARGIN_K) + " K outside its range",
-                Double.NaN,
-                Double.NaN,
-                Double.NaN);
+                low, high, low - MARGIN_K, high + MARGIN_K, TOO_FAR + " its range", Double.NaN, Double.NaN, Double.NaN);
     }
 
     /** The same fluid over other temperatures. */
@@ -96,7 +91,7 @@ record Range(
         if (Double.isNaN(temperatureK)) {
             return name + " has no state at a temperature that is not a number; give one from " + span();
         }
-        String reason = temperatureK < hardLowK ? coldReason : "further than " + Text.number(MARGIN_K) + " K outside";
+        String reason = temperatureK < hardLowK ? coldReason : TOO_FAR;
         return name + " at " + Text.celsius(temperatureK) + ": no state is given (" + reason
                 + "); it is meant for " + span()
                 + ". Choose a temperature in that range, or give a measured table as a fluid of your own";

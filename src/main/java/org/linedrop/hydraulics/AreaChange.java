@@ -159,10 +159,26 @@ public final class AreaChange {
             double densityKgPerM3,
             double dynamicViscosityPaS,
             double[] valueAndSlope) {
+        of(firstBoreM, secondBoreM, flowM3PerS >= 0, densityKgPerM3, dynamicViscosityPaS)
+                .pressureDrop(flowM3PerS, valueAndSlope);
+    }
+
+    /**
+     * The loss of a sudden change of bore for one direction of flow.
+     *
+     * @param firstBoreM          first bore in m, over zero; infinite is a vessel
+     * @param secondBoreM         second bore in m, over zero; infinite is a vessel, not both
+     * @param forward             true for flow from the first bore to the second
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @return its law, on the smaller bore
+     */
+    public static LocalLoss of(
+            double firstBoreM, double secondBoreM, boolean forward, double densityKgPerM3, double dynamicViscosityPaS) {
         double small = Math.min(firstBoreM, secondBoreM);
         double beta = small / Math.max(firstBoreM, secondBoreM);
-        boolean widens = secondBoreM > firstBoreM == flowM3PerS >= 0;
+        boolean widens = secondBoreM > firstBoreM == forward;
         double k = widens ? expansionK(beta) : contractionK(beta);
-        LocalLoss.pressureDrop(flowM3PerS, small, k, k1(beta), densityKgPerM3, dynamicViscosityPaS, valueAndSlope);
+        return LocalLoss.of(small, k, k1(beta), densityKgPerM3, dynamicViscosityPaS);
     }
 }

@@ -40,6 +40,8 @@ public final class Colebrook {
     private static final double VISCOUS = 2.51 * C;
     private static final double ROUGH = 1 / (3.7 * VISCOUS);
     private static final double LN_2 = Math.log(2);
+    /** Multiplied by, not divided: both places are corrections, where a rounding of their own does not reach the answer. */
+    private static final double THIRD = 1.0 / 3;
 
     /** Below this argument, Re about 120, the starting value is useless. */
     private static final double FAST_PATH = 4.0;
@@ -126,8 +128,8 @@ public final class Colebrook {
     private static double roughLog(double x) {
         long bits = Double.doubleToRawLongBits(x);
         double mantissa = Double.longBitsToDouble((bits & 0x000F_FFFF_FFFF_FFFFL) | 0x3FF0_0000_0000_0000L);
-        double exponent = Math.getExponent(x);
-        return LN_2 * (exponent + (2 - mantissa / 3) * mantissa - 5.0 / 3);
+        double exponent = (int) (bits >>> 52) - 1023; // of a normal number over 1
+        return LN_2 * (exponent + (2 - mantissa * THIRD) * mantissa - 5.0 / 3);
     }
 
     /**
@@ -138,7 +140,7 @@ public final class Colebrook {
         double u = z + s;
         double residual = -Math.log(b * u) - s;
         double onePlus = 1 + u;
-        double q = 2 * onePlus * (onePlus + 2 * residual / 3);
+        double q = 2 * onePlus * (onePlus + 2 * THIRD * residual);
         return s + u * residual * (q - residual) / (onePlus * (q - 2 * residual));
     }
 }

@@ -126,6 +126,42 @@ public final class Nipple {
     }
 
     /**
+     * Whether a neighbour is narrower than the nipple, so that the change of bore there is on the neighbour.
+     *
+     * @return false for what a nipple usually is
+     */
+    public boolean hasNarrowNeighbour() {
+        return firstBoreM < boreM || secondBoreM < boreM;
+    }
+
+    /**
+     * Friction along the nipple with a fluid in it: the first part of {@link #pressureDrop}.
+     *
+     * @param roughnessM          roughness of the nipple bore in m, 0 to the bore
+     * @param transition          rule between laminar and turbulent
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @return its law
+     */
+    public BoreFriction friction(
+            double roughnessM, Transition transition, double densityKgPerM3, double dynamicViscosityPaS) {
+        return BoreFriction.of(boreM, lengthM, roughnessM, transition, densityKgPerM3, dynamicViscosityPaS);
+    }
+
+    /**
+     * What the edges of the nipple cost with a fluid in it: the other part of {@link #pressureDrop} when no neighbour is
+     * narrower.
+     *
+     * @param forward             true for flow over zero
+     * @param densityKgPerM3      density in kg/m3, over zero
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, over zero
+     * @return its law
+     */
+    public LocalLoss edges(boolean forward, double densityKgPerM3, double dynamicViscosityPaS) {
+        return LocalLoss.of(boreM, forward ? forwardK : backwardK, k1, densityKgPerM3, dynamicViscosityPaS);
+    }
+
+    /**
      * The same without an instance: the coefficients are computed at every call.
      *
      * @param flowM3PerS          volume flow in m3/s, positive from the first neighbour to the second

@@ -56,6 +56,9 @@ public final class SweptBend {
     private static final double LOWEST_RE = Math.log(LOWEST_REYNOLDS);
     private static final double HIGHEST_RE = Math.log(HIGHEST_REYNOLDS);
     private static final double CORNER = 0.1;
+    /** Under the corner of Re 18097 no logarithm is needed to know that the excess is held. */
+    private static final double SURELY_HELD = 18_000;
+
     private static final double JOIN_FROM = 80;
     private static final double JOIN_TO = 100;
     private static final double[] ANGLES_DEG = {0, 45, 90, 180};
@@ -110,7 +113,7 @@ public final class SweptBend {
      *                      Reynolds number
      */
     public void excess(double reynolds, double[] valueAndSlope) {
-        double log = Math.log(reynolds);
+        double log = reynolds < SURELY_HELD ? Double.NEGATIVE_INFINITY : Math.log(reynolds);
         if (log <= LOWEST_RE - CORNER) {
             valueAndSlope[0] = heldExcess;
             valueAndSlope[1] = 0;

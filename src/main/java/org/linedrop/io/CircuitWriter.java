@@ -1,10 +1,12 @@
 package org.linedrop.io;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.CircuitWords;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Words;
 
 /**
  * Writes circuit files. What is written reads back to an equal circuit, bit for bit, in metric units and with keys in
@@ -120,8 +122,11 @@ public final class CircuitWriter {
             char c = plain.charAt(i);
             if (c == '"' || c == '\\') {
                 made.append('\\').append(c);
-            } else if (c < ' ') {
-                made.append(c == '\n' ? "\\n" : c == '\t' ? "\\t" : " ");
+            } else if (c == '\n' || c == '\t') {
+                made.append(c == '\n' ? "\\n" : "\\t");
+            } else if (!Character.isSurrogate(c)
+                    && !Words.printable(String.valueOf(c)).equals(String.valueOf(c))) {
+                made.append(String.format(Locale.ROOT, "\\u%04x", (int) c)); // nothing that steers a terminal
             } else {
                 made.append(c);
             }

@@ -204,7 +204,7 @@ final class DeviceTales {
     static Term pump(Pump device, Law law, double densityKgPerM3) {
         Formula formula = new Formula(
                 "pump table",
-                "rise between its rows: monotone cubic",
+                device.straight() ? "rise between its rows: straight line" : "rise between its rows: monotone cubic",
                 Source.of("the pump's table as given in the circuit", Status.GIVEN),
                 "inside the table");
         return new Term(law, massFlow -> {

@@ -8,13 +8,16 @@ package org.linedrop.network;
  * <p>Implementations are immutable and may be used by any number of threads.
  */
 public interface Law {
+    /** Slots that let a run of parts with up to four bores work each friction factor out once. */
+    int SLOTS = 10;
 
     /**
      * Evaluates drop and slope.
      *
      * @param massFlowKgPerS  mass flow, positive from the branch's first point to its second
      * @param dropPaAndSlope  modified: slot 0 becomes the drop in Pa, slot 1 its slope in Pa/(kg/s), not negative; at
-     *                        least two slots. Nothing is allocated.
+     *                        least two slots. {@link #SLOTS} of them are faster and give the same result; what is left in
+     *                        the others means nothing. Nothing is allocated.
      */
     void evaluate(double massFlowKgPerS, double[] dropPaAndSlope);
 }

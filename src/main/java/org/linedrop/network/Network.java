@@ -360,7 +360,7 @@ public final class Network {
      * @return slope in Pa/(kg/s); 0 for a law whose drop does not change with flow
      */
     public double nominalSlopePaPerKgPerS(int branch) {
-        return scales.nominalPa / scales.flowKgPerS[branch];
+        return scales.slopePaPerKgPerS[branch];
     }
 
     /**

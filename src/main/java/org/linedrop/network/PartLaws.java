@@ -278,7 +278,12 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
             flow[i] = flows.get(rows - 1 - i);
             head[i] = rises.get(rows - 1 - i) / stream.densityKgPerM3();
         }
-        Law law = PrescribedPump.table(flow, head, PrescribedPump.Between.MONOTONE_CUBIC, stream.densityKgPerM3(), 1);
+        Law law = PrescribedPump.table(
+                flow,
+                head,
+                device.straight() ? PrescribedPump.Between.STRAIGHT : PrescribedPump.Between.MONOTONE_CUBIC,
+                stream.densityKgPerM3(),
+                1);
         piece.mostKgPerS = flows.get(0) * stream.densityKgPerM3();
         piece.local.add(DeviceTales.pump(device, law, stream.densityKgPerM3()));
         return piece;

@@ -42,16 +42,18 @@ final class PlumbingLaws {
     }
 
     private Term term(FlowTerm.Drop drop, Told told) {
-        return new Term(
-                new FlowTerm(stream.densityKgPerM3(), drop), massFlow -> told.by(new Accounts(stream, massFlow)));
+        return lawTerm(new FlowTerm(stream.densityKgPerM3(), drop), told);
+    }
+
+    private Term lawTerm(Law law, Told told) {
+        return new Term(law, massFlow -> told.by(new Accounts(stream, massFlow)));
     }
 
     Term friction(String name, double boreM, double lengthM, double roughnessM) {
-        double density = stream.densityKgPerM3();
-        double viscosity = stream.dynamicViscosityPaS();
-        return term(
-                (flow, out) -> BoreFriction.pressureDrop(
-                        flow, boreM, lengthM, roughnessM, stream.transition(), density, viscosity, out),
+        BoreFriction friction = BoreFriction.of(
+                boreM, lengthM, roughnessM, stream.transition(), stream.densityKgPerM3(), stream.dynamicViscosityPaS());
+        return lawTerm(
+                new BoreTerm(stream.densityKgPerM3(), friction, null, null),
                 told -> told.group(name, "", boreM, List.of(told.friction("friction", boreM, lengthM, roughnessM))));
     }
 
@@ -109,18 +111,28 @@ final class PlumbingLaws {
                         List.of(told.curved(boreM, lengthM, radiusM, roughnessM))));
     }
 
-    private FlowTerm.Drop local(double boreM, double turbulentK, double k1) {
+    private Law local(double boreM, double turbulentK, double k1) {
+        return directed(boreM, turbulentK, turbulentK, k1);
+    }
+
+    private Law directed(double boreM, double forwardK, double backwardK, double k1) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return (flow, out) -> LocalLoss.pressureDrop(flow, boreM, turbulentK, k1, density, viscosity, out);
+        return new LocalTerm(
+                density,
+                LocalLoss.of(boreM, forwardK, k1, density, viscosity),
+                LocalLoss.of(boreM, backwardK, k1, density, viscosity));
     }
 
     /** A change from one bore to another; infinite on one side is a vessel. */
     Term areaChange(String name, double fromBoreM, double toBoreM) {
         double density = stream.densityKgPerM3();
         double viscosity = stream.dynamicViscosityPaS();
-        return term(
-                (flow, out) -> AreaChange.pressureDrop(flow, fromBoreM, toBoreM, density, viscosity, out),
+        return lawTerm(
+                new LocalTerm(
+                        density,
+                        AreaChange.of(fromBoreM, toBoreM, true, density, viscosity),
+                        AreaChange.of(fromBoreM, toBoreM, false, density, viscosity)),
                 told -> told.areaChange(name, fromBoreM, toBoreM));
     }
 
@@ -135,12 +147,7 @@ final class PlumbingLaws {
     }
 
     private Term tankEnd(double boreM, double forwardK, double backwardK, boolean fromTank) {
-        double density = stream.densityKgPerM3();
-        double viscosity = stream.dynamicViscosityPaS();
-        return term(
-                (flow, out) ->
-                        LocalLoss.directed(flow, boreM, forwardK, backwardK, PipeEnd.k1(), density, viscosity, out),
-                told -> told.tankEnd(fromTank, boreM));
+        return lawTerm(directed(boreM, forwardK, backwardK, PipeEnd.k1()), told -> told.tankEnd(fromTank, boreM));
     }
 
     /** A swept bend of given angle and centre-line radius over bore. */
@@ -157,7 +164,7 @@ final class PlumbingLaws {
 
     /** Two bores that meet at a sharp corner. */
     Term mitre(String name, double boreM, double angleRad) {
-        return term(
+        return lawTerm(
                 local(boreM, MitreElbow.turbulentK(angleRad), MitreElbow.k1(angleRad)),
                 told -> told.mitre(name, boreM, angleRad));
     }
@@ -169,9 +176,12 @@ final class PlumbingLaws {
         double first = Math.max(firstBoreM, boreM);
         double second = Math.max(secondBoreM, boreM);
         Nipple shape = Nipple.of(first, boreM, lengthM, second);
-        return term(
-                (flow, out) ->
-                        shape.pressureDrop(flow, FITTING_ROUGHNESS_M, stream.transition(), density, viscosity, out),
+        return lawTerm(
+                new BoreTerm(
+                        density,
+                        shape.friction(FITTING_ROUGHNESS_M, stream.transition(), density, viscosity),
+                        shape.edges(true, density, viscosity),
+                        shape.edges(false, density, viscosity)),
                 told -> told.nipple(first, boreM, lengthM, second, FITTING_ROUGHNESS_M));
     }
 
@@ -225,7 +235,8 @@ final class PlumbingLaws {
         Band band = stated == null
                 ? Band.ratios(usual.bandLow() / k, usual.bandHigh() / k, usual.source())
                 : Band.ratios(stated.low() / k, stated.high() / k, stated.source());
-        return term(local(boreM, k, usual.k1()), told -> told.coefficient(name, boreM, k, usual.k1(), band, formula));
+        return lawTerm(
+                local(boreM, k, usual.k1()), told -> told.coefficient(name, boreM, k, usual.k1(), band, formula));
     }
 
     /** The terms of an adapter: its change of bore, its joint, its corner. */
@@ -267,7 +278,7 @@ final class PlumbingLaws {
         double high = kv.value() / kv.low();
         Formula law = FlowCoefficient.FORMULA;
         Band band = kv.hasBand() ? Band.ratios(low * low, high * high, kv.source()) : null;
-        return term(local(boreM, k, 0), told -> told.coefficient(name, boreM, k, 0, band, law));
+        return lawTerm(local(boreM, k, 0), told -> told.coefficient(name, boreM, k, 0, band, law));
     }
 
     /** The bends of a tube beyond the straight friction of their length. */

@@ -122,6 +122,30 @@ public final class Prescribed {
             double lossCoefficient,
             double densityKgPerM3,
             double dynamicViscosityPaS) {
+        return roughBore(
+                lengthM, boreM, roughnessM, lossCoefficient, densityKgPerM3, dynamicViscosityPaS, Transition.NEAR_JUMP);
+    }
+
+    /**
+     * A rough bore with a rule of the caller's between 64/Re and Colebrook; drop = (f L/D + K) rho V |V| / 2.
+     *
+     * @param lengthM             length in m, at least 0
+     * @param boreM               bore in m, above 0
+     * @param roughnessM          roughness in m, at least 0 and at most the bore
+     * @param lossCoefficient     sum of loss coefficients, at least 0
+     * @param densityKgPerM3      density in kg/m3, above 0
+     * @param dynamicViscosityPaS dynamic viscosity in Pa s, above 0
+     * @param transition          rule between laminar and turbulent
+     * @return the law
+     */
+    public static Law roughBore(
+            double lengthM,
+            double boreM,
+            double roughnessM,
+            double lossCoefficient,
+            double densityKgPerM3,
+            double dynamicViscosityPaS,
+            Transition transition) {
         double factor = velocityHeadFactor(boreM, densityKgPerM3);
         atLeastZero("roughness in m", roughnessM);
         if (!(roughnessM <= boreM)) {
@@ -132,7 +156,8 @@ public final class Prescribed {
                 factor * atLeastZero("length in m", lengthM) / boreM,
                 factor * atLeastZero("loss coefficient", lossCoefficient),
                 roughnessM / boreM,
-                4 / (Math.PI * boreM * aboveZero("dynamic viscosity in Pa s", dynamicViscosityPaS)));
+                4 / (Math.PI * boreM * aboveZero("dynamic viscosity in Pa s", dynamicViscosityPaS)),
+                transition);
     }
 
     /**
@@ -214,10 +239,9 @@ public final class Prescribed {
         }
     }
 
-    private record RoughBore(double friction, double local, double relativeRoughness, double reynoldsPerFlow)
+    private record RoughBore(
+            double friction, double local, double relativeRoughness, double reynoldsPerFlow, Transition transition)
             implements Law {
-        /** Under this the laminar law is written out: 64/Re has no value at rest. */
-        private static final double LAMINAR_TO = Transition.NEAR_JUMP.fromReynolds();
         /** An iterate beyond this is lost; NaN makes the solver halve its step. */
         private static final double MOST_REYNOLDS = 1e100;
 
@@ -225,12 +249,13 @@ public final class Prescribed {
         public void evaluate(double massFlowKgPerS, double[] dropPaAndSlope) {
             double size = Math.abs(massFlowKgPerS);
             double reynolds = size * reynoldsPerFlow;
-            if (reynolds <= LAMINAR_TO) {
+            // the laminar law is written out: 64/Re has no value at rest
+            if (reynolds <= transition.fromReynolds()) {
                 double linear = 64 * friction / reynoldsPerFlow;
                 dropPaAndSlope[0] = (linear + local * size) * massFlowKgPerS;
                 dropPaAndSlope[1] = linear + 2 * local * size;
             } else if (reynolds < MOST_REYNOLDS) {
-                FrictionFactor.evaluate(reynolds, relativeRoughness, Transition.NEAR_JUMP, dropPaAndSlope);
+                FrictionFactor.evaluate(reynolds, relativeRoughness, transition, dropPaAndSlope);
                 double f = dropPaAndSlope[0];
                 double fSlope = dropPaAndSlope[1] * reynolds;
                 dropPaAndSlope[0] = (friction * f + local) * size * massFlowKgPerS;

@@ -14,6 +14,7 @@ final class Scales {
     final double pressurePa;
     final double nominalPa;
     final double[] flowKgPerS;
+    final double[] slopePaPerKgPerS;
     final double leastFlowKgPerS;
 
     Scales(Network network) {
@@ -26,6 +27,7 @@ final class Scales {
         }
         nominalPa = pressurePa > 1 || draws == 0 ? pressurePa : drawnPressure(network, draws, out);
         flowKgPerS = new double[branches];
+        slopePaPerKgPerS = new double[branches];
         double least = Double.POSITIVE_INFINITY;
         for (int b = 0; b < branches; b++) {
             flowKgPerS[b] = switch (network.kind(b)) {
@@ -33,6 +35,7 @@ final class Scales {
                 case DEVICE -> nominalPa / network.device(b).wideOpenSlopePaPerKgPerS();
                 case LEG -> nominalPa / network.junction(network.junctionOf(b)).typicalSlopePaPerKgPerS();
             };
+            slopePaPerKgPerS[b] = nominalPa / flowKgPerS[b];
             if (network.kind(b) == Network.Kind.LAW) {
                 double driven = nominalPa == pressurePa ? flowKgPerS[b] : flowAt(network.law(b), pressurePa, out);
                 least = Math.min(least, driven);

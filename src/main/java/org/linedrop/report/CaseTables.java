@@ -38,6 +38,11 @@ final class CaseTables {
         return lines;
     }
 
+    /** The same in one table, however wide. */
+    Table caseTable() {
+        return caseTable(new ArrayList<>(byLimit().keySet()));
+    }
+
     private Table caseTable(List<String> ids) {
         Table table = new Table().words("case", 2);
         for (String id : ids) {
@@ -99,6 +104,24 @@ final class CaseTables {
 
     /** A line for each limit, in its worst case. */
     List<String> limits() {
+        List<String> lines = new ArrayList<>(limitTable().lines());
+        for (String note : notes()) {
+            lines.addAll(Plain.wrap(note, Plain.WIDTH, 2));
+        }
+        return lines;
+    }
+
+    /** What stands under the limits: what its words mean, rules of thumb, why something was not judged. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
+                        + " broken.");
+        byLimit().values().forEach(placed -> placed.forEach(each -> reason(each, notes)));
+        return notes;
+    }
+
+    Table limitTable() {
         Table table = new Table()
                 .words("limit", 2)
                 .words("from", 0)
@@ -107,33 +130,38 @@ final class CaseTables {
                 .fixed("margin", true)
                 .fixed("least", true)
                 .fixed("verdict", false);
-        List<String> reasons = new ArrayList<>();
         for (List<Placed> placed : byLimit().values()) {
             Placed worst = placed.get(0);
             for (Placed other : placed) {
                 worst = Standing.worse(other.row(), worst.row()) ? other : worst;
-                reason(other, reasons);
             }
             table.row(cells(worst));
         }
-        List<String> lines = new ArrayList<>(table.lines());
-        lines.add(
-                "margin: at usual bores; least, or in brackets: over what is sold (bores; oil, suction: fluid too). Negative is"
-                        + " broken.");
-        Advice.feedLoss(cases).ifPresent(advice -> lines.addAll(Plain.wrap(advice(advice), Plain.WIDTH, 2)));
-        for (String reason : reasons) {
-            lines.addAll(Plain.wrap(reason, Plain.WIDTH, 2));
-        }
-        return lines;
+        return table;
     }
 
-    /** A rule of thumb is printed apart from the limits: it breaks nothing. */
-    private String advice(Advice advice) {
-        String source =
-                advice.source().title() + ", " + advice.source().status().word();
-        return "advice: " + advice.words() + " at most " + Scale.DROP.brief(advice.mostPa(), display) + " (" + source
-                + "): " + Scale.DROP.brief(advice.valuePa(), display) + " at " + advice.caseName() + ", "
-                + (advice.kept() ? "fine" : "over; a rule of thumb, no limit");
+    /** Rules of thumb are printed apart from the limits: they break nothing. */
+    static List<String> advice(List<CaseCheck> cases, Display display) {
+        return rules(cases, display).stream()
+                .flatMap(rule -> Plain.wrap(rule, Plain.WIDTH, 2).stream())
+                .toList();
+    }
+
+    /** The same, a line each. */
+    static List<String> rules(List<CaseCheck> cases, Display display) {
+        List<String> lines = new ArrayList<>();
+        for (Advice advice : Advice.of(cases)) {
+            Scale scale = Scale.usual(advice.dimension());
+            String where = advice.element().isEmpty() ? "" : advice.element() + ": ";
+            String line = "advice: " + advice.words() + " at " + (advice.atLeast() ? "least " : "most ")
+                    + scale.brief(advice.bound(), display) + " ("
+                    + advice.source().title() + ", " + advice.source().status().word() + "): " + where
+                    + scale.brief(advice.value(), display) + " at " + advice.caseName() + ", "
+                    + AdviceColumns.verdict(advice)
+                    + (advice.kept() ? "" : "; a rule of thumb, no limit");
+            lines.add(line);
+        }
+        return lines;
     }
 
     private List<String> cells(Placed placed) {
@@ -141,7 +169,7 @@ final class CaseTables {
         Scale differences = Columns.differences(row);
         String verdict = row.verdict().word();
         return List.of(
-                row.limit().id() + " " + bound(row),
+                row.limit().id() + " " + bound(row, display),
                 row.limit().from(),
                 placed.check().caseName(),
                 row.ofState() ? row.state() : Columns.scale(row).text(row.value(), display),
@@ -151,7 +179,7 @@ final class CaseTables {
     }
 
     /** The bound in the units of the report. */
-    private String bound(LimitRow row) {
+    static String bound(LimitRow row, Display display) {
         LimitText bound = row.limit().bound();
         Scale scale = Columns.scale(row);
         if (bound.perRevPerS() > 0) {

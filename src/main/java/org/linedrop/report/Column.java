@@ -79,6 +79,11 @@ record Column<R>(
         return new Column<>(key, name, scale, fixedScale, number, text, new Form<>(heading, unit, true, cell));
     }
 
+    /** This column, shown in text tables as words. */
+    Column<R> leftAs(String heading, BiFunction<R, Look, String> cell) {
+        return new Column<>(key, name, scale, fixedScale, number, text, new Form<>(heading, null, false, cell));
+    }
+
     boolean isNumber() {
         return scale != null;
     }

@@ -12,6 +12,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.Figure;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.RatingRow;
+import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
@@ -22,6 +23,9 @@ import org.linedrop.units.Display;
  * last lines carry the safety words in their first cell; their other cells are empty.
  */
 public final class CsvReport {
+    /** What a formula starts with, in the wide letters of East Asian keyboards too, which some spreadsheets also read. */
+    private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
+
     private CsvReport() {}
 
     /**
@@ -42,7 +46,7 @@ public final class CsvReport {
     }
 
     /**
-     * The limits of every case, judged, and each hose's ratings over all cases.
+     * The limits of every case, judged, each hose's ratings over all cases, and the rules of thumb.
      *
      * @param check   the cases
      * @param display units of the numbers
@@ -62,7 +66,31 @@ public final class CsvReport {
             }
         }
         Standing.ratings(check.cases()).forEach(row -> records.add(rating(row, display)));
+        if (Standing.judged(check.cases().get(0).result().circuit())) {
+            Advice.of(check.cases()).forEach(advice -> records.add(advice(advice, display)));
+        }
         return table(check, caseHead(Columns.LIMITS, display), records);
+    }
+
+    /** A rule of thumb as a line of the limits: its verdict is none of theirs. */
+    private static List<String> advice(Advice advice, Display display) {
+        Scale scale = Scale.usual(advice.dimension());
+        List<String> cells = new ArrayList<>(List.of(guarded(advice.caseName())));
+        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
+            cells.add(
+                    switch (column.key()) {
+                        case "id" ->
+                            guarded("advice: " + advice.words()
+                                    + (advice.element().isEmpty() ? "" : ", " + advice.element()));
+                        case "verdict" -> AdviceColumns.verdict(advice);
+                        case "value" -> scale.exact(advice.value(), display);
+                        case "limit" -> scale.exact(advice.bound(), display);
+                        case "unit" -> scale.unit(display).symbol();
+                        case "reason" -> guarded("rule of thumb: " + Columns.source(advice.source()));
+                        default -> "";
+                    });
+        }
+        return cells;
     }
 
     /** A rating as a line of the limits. */
@@ -126,7 +154,8 @@ public final class CsvReport {
             return "";
         }
         String clean = Plain.clean(text);
-        return !clean.isEmpty() && "=+-@".indexOf(clean.charAt(0)) >= 0 ? "'" + clean : clean;
+        String first = clean.stripLeading();
+        return !first.isEmpty() && FORMULA.indexOf(first.charAt(0)) >= 0 ? "'" + clean : clean;
     }
 
     private static String table(FeedCheck check, List<String> head, List<List<String>> records) {

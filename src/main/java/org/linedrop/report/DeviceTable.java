@@ -28,6 +28,10 @@ final class DeviceTable {
             new Ending("M", Dimension.LENGTH));
 
     static List<String> lines(List<DeviceRow> devices, Display display) {
+        return table(devices, display).lines();
+    }
+
+    static Table table(List<DeviceRow> devices, Display display) {
         List<Column<DeviceRow>> columns = Columns.seen(Columns.DEVICES);
         Table table = new Table().words("device", 2).words("state", 2);
         for (Column<DeviceRow> column : columns) {
@@ -52,7 +56,7 @@ final class DeviceTable {
             cells.add(String.join(", ", figures));
             table.row(cells);
         }
-        return table.lines();
+        return table;
     }
 
     /** {@code spareFlowRatio 0.53} as {@code spare flow 53 %}. */

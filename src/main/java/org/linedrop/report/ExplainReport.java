@@ -75,6 +75,9 @@ public final class ExplainReport {
         rows.number("massFlowKgPerS", flow.massFlowKgPerS());
         rows.number("flowM3PerS", flow.flowM3PerS());
         json.writeStringProperty("sense", flow.sense());
+        json.writeArrayPropertyStart("fileLines");
+        flow.fileLines().forEach(json::writeNumber);
+        json.writeEndArray();
         json.writeEndObject();
         json.writeArrayPropertyStart("given");
         row.given().forEach(this::given);

@@ -9,6 +9,7 @@ import org.linedrop.fact.Notice;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.Result;
 import org.linedrop.result.SolveStatus;
+import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
@@ -65,6 +66,7 @@ public final class JsonReport {
         check.cases().forEach(this::one);
         json.writeEndArray();
         objects.array("ratings", RatingTable.COLUMNS, Standing.ratings(check.cases()));
+        objects.array("advice", AdviceColumns.ALL, Standing.judged(circuit) ? Advice.of(check.cases()) : List.of());
         json.writeArrayPropertyStart("cautions");
         Safety.cautions(circuit.service()).forEach(json::writeString);
         json.writeEndArray();

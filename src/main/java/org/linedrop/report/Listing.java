@@ -4,6 +4,7 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.linedrop.report.draw.Element;
 import org.linedrop.units.Display;
 import tools.jackson.core.JsonGenerator;
 
@@ -24,6 +25,10 @@ public final class Listing<R> {
     private record Block<S>(String name, String heading, List<Column<S>> columns, List<S> rows) {
         List<String> lines(Display display) {
             return Listing.lines(heading, columns, rows, display);
+        }
+
+        List<Element> elements(Display display) {
+            return PageTable.of(table(columns, rows, display), heading);
         }
 
         void write(JsonRows json) {
@@ -77,12 +82,30 @@ public final class Listing<R> {
         return String.join("\n", lines) + "\n";
     }
 
-    private static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
+    static <S> List<String> lines(String heading, List<Column<S>> columns, List<S> rows, Display display) {
         List<String> lines = new ArrayList<>(Plain.wrap(heading, Plain.WIDTH, 2));
         if (rows.isEmpty()) {
             lines.add("none");
             return lines;
         }
+        lines.addAll(table(columns, rows, display).lines());
+        return lines;
+    }
+
+    /** The list on a page: its heading, its tables, its notes. */
+    List<Element> elements(Display display) {
+        List<Element> elements = new ArrayList<>();
+        elements.add(Element.of("p", heading));
+        elements.addAll(PageTable.of(table(columns, rows, display), heading));
+        for (Block<?> block : blocks) {
+            elements.add(Element.of("p", block.heading()));
+            elements.addAll(block.elements(display));
+        }
+        notes.forEach(note -> elements.add(Element.of("p", note).set("class", "note")));
+        return elements;
+    }
+
+    static <S> Table table(List<Column<S>> columns, List<S> rows, Display display) {
         List<Column<S>> seen = Columns.seen(columns);
         Table table = new Table();
         for (Column<S> column : seen) {
@@ -99,8 +122,7 @@ public final class Listing<R> {
                     .map(column -> Objects.requireNonNull(column.form()).cell().apply(row, look))
                     .toList());
         }
-        lines.addAll(table.lines());
-        return lines;
+        return table;
     }
 
     /**

@@ -21,6 +21,22 @@ final class Notices {
     private record Words(String id, String text) {}
 
     static List<String> lines(List<CaseCheck> cases, Function<CaseCheck, List<Notice>> which) {
+        List<String> lines = new ArrayList<>();
+        said(cases, which).forEach(text -> lines.addAll(Plain.wrap("- " + text, Plain.WIDTH, 2)));
+        return lines;
+    }
+
+    /** Without those that the table of ratings says already. */
+    static List<Notice> warnings(CaseCheck check) {
+        List<String> said =
+                Standing.judged(check.result().circuit()) ? List.of("rating-not-judged", "over-rating") : List.of();
+        return check.result().usual().warnings().stream()
+                .filter(notice -> !said.contains(notice.id()))
+                .toList();
+    }
+
+    /** Each as one text. */
+    static List<String> said(List<CaseCheck> cases, Function<CaseCheck, List<Notice>> which) {
         Map<Words, Said> found = new LinkedHashMap<>();
         for (CaseCheck each : cases) {
             for (Notice notice : which.apply(each)) {
@@ -32,11 +48,11 @@ final class Notices {
             }
         }
         List<String> lines = new ArrayList<>();
-        found.forEach((words, said) -> lines.addAll(line(words.text(), said, cases.size())));
+        found.forEach((words, said) -> lines.add(line(words.text(), said, cases.size())));
         return lines;
     }
 
-    private static List<String> line(String text, Said said, int cases) {
+    private static String line(String text, Said said, int cases) {
         List<String> elements =
                 said.elements().stream().filter(element -> !element.isEmpty()).toList();
         boolean named = elements.size() == 1 && text.startsWith(elements.get(0));
@@ -45,6 +61,6 @@ final class Notices {
                 ? ""
                 : (said.cases().size() == 1 ? "case " : "cases ") + String.join(", ", said.cases());
         String head = of.isEmpty() || where.isEmpty() ? of + where : of + " (" + where + ")";
-        return Plain.wrap("- " + (head.isEmpty() ? "" : head + ": ") + text, Plain.WIDTH, 2);
+        return (head.isEmpty() ? "" : head + ": ") + text;
     }
 }

@@ -2,6 +2,7 @@ package org.linedrop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.fact.Words;
 
 /** Plain text for a page of fixed width. Widths are counted in code points. */
 final class Plain {
@@ -12,16 +13,7 @@ final class Plain {
 
     /** Without line ends, control and direction characters, which a name from a file must not bring into a table. */
     static String clean(String text) {
-        StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints()
-                .filter(c -> Character.getType(c) != Character.FORMAT && Character.getType(c) != Character.SURROGATE)
-                .map(c -> Character.isISOControl(c)
-                                || Character.getType(c) == Character.LINE_SEPARATOR
-                                || Character.getType(c) == Character.PARAGRAPH_SEPARATOR
-                        ? ' '
-                        : c)
-                .forEach(clean::appendCodePoint);
-        return clean.toString();
+        return Words.printable(text);
     }
 
     static int width(String text) {

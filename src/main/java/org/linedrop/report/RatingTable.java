@@ -39,6 +39,10 @@ final class RatingTable {
         if (rows.isEmpty()) {
             return List.of();
         }
+        return new ArrayList<>(table(rows, display).lines());
+    }
+
+    static Table table(List<RatingRow> rows, Display display) {
         Table table = new Table()
                 .words("hose rating", 2)
                 .words("worst case", 2)
@@ -51,7 +55,7 @@ final class RatingTable {
                     scale(row).text(row.rating().value(), display),
                     verdict(row, display)));
         }
-        return new ArrayList<>(table.lines());
+        return table;
     }
 
     static boolean temperature(RatingRow row) {

@@ -47,6 +47,16 @@ final class RunTable {
             lines.add("no parts");
             return lines;
         }
+        lines.addAll(table().lines());
+        gauge().ifPresent(lines::add);
+        return lines;
+    }
+
+    boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    Table table() {
         List<Column<PartRow>> columns = Columns.seen(Columns.PARTS);
         Table table = new Table();
         int indent = rows.stream().mapToInt(row -> number(row).length()).max().orElse(0);
@@ -71,9 +81,7 @@ final class RunTable {
             table.row(sums("without the pump", RunTable::isLine));
         }
         table.row(sums("whole run", row -> true));
-        lines.addAll(table.lines());
-        gauge().ifPresent(lines::add);
-        return lines;
+        return table;
     }
 
     /** Entry and exit have no number. */
@@ -81,7 +89,7 @@ final class RunTable {
         return Character.isDigit(row.row().charAt(0)) ? row.row() : "";
     }
 
-    private List<String> heading() {
+    List<String> heading() {
         Circuit circuit = result.circuit();
         double kelvin =
                 (run.temperatureK() == null ? circuit.surroundings().temperatureK() : run.temperatureK()).value();
@@ -147,7 +155,7 @@ final class RunTable {
     }
 
     /** What a gauge at the end point reads; in a tank or where the pressure is given that is no news. */
-    private java.util.Optional<String> gauge() {
+    java.util.Optional<String> gauge() {
         String end = run.to().element();
         boolean news = result.circuit()
                 .point(end)

@@ -62,6 +62,15 @@ final class Standing {
         return sorted;
     }
 
+    /** The worst case leads, the others follow in the order of the file. */
+    static List<CaseCheck> leading(List<CaseCheck> cases) {
+        List<CaseCheck> order = new ArrayList<>(cases);
+        CaseCheck worst = worstFirst(cases).get(0);
+        order.remove(worst);
+        order.add(0, worst);
+        return order;
+    }
+
     /** Whether a limit row is worse than another of the same limit. */
     static boolean worse(LimitRow row, LimitRow than) {
         return WORST_LIMIT.compare(row, than) < 0;

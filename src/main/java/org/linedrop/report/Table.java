@@ -67,6 +67,21 @@ final class Table {
         rows.add(cells.stream().map(Plain::clean).toList());
     }
 
+    /** Calls for each head with its heading, its unit and whether figures stand under it. */
+    void heads(Heads each) {
+        heads.forEach(head -> each.head(head.heading().strip(), head.unit().strip(), head.right()));
+    }
+
+    /** The rows, each with as many cells as there are heads. */
+    List<List<String>> rows() {
+        return rows;
+    }
+
+    /** Takes heads. */
+    interface Heads {
+        void head(String heading, String unit, boolean right);
+    }
+
     /** How wide it is if nothing gives way. */
     int naturalWidth() {
         int sum = (heads.size() - 1) * TIGHT;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
-import org.linedrop.fact.Notice;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.Result;
 import org.linedrop.study.CaseCheck;
@@ -71,13 +70,8 @@ public final class TextReport {
         return worst;
     }
 
-    /** The worst case leads, the others follow in the order of the file. */
     private void sentences() {
-        List<CaseCheck> order = new ArrayList<>(cases);
-        CaseCheck worst = Standing.worstFirst(cases).get(0);
-        order.remove(worst);
-        order.add(0, worst);
-        for (CaseCheck each : order) {
+        for (CaseCheck each : Standing.leading(cases)) {
             lines.addAll(Plain.wrap(each.sentence(display), Plain.WIDTH, 2));
         }
         lines.add("");
@@ -123,6 +117,11 @@ public final class TextReport {
             lines.add("");
             lines.addAll(tables.limits());
         }
+        List<String> advice = CaseTables.advice(cases, display);
+        if (!advice.isEmpty()) {
+            lines.add("");
+            lines.addAll(advice);
+        }
         List<String> ratings = RatingTable.lines(Standing.ratings(cases), display);
         if (!ratings.isEmpty()) {
             lines.add("");
@@ -132,16 +131,8 @@ public final class TextReport {
 
     private void notices() {
         List<CaseCheck> solved = cases.stream().filter(Standing::solved).toList();
-        block("Warnings", Notices.lines(solved, this::warnings));
+        block("Warnings", Notices.lines(solved, Notices::warnings));
         block("Assumptions", Notices.lines(cases, each -> each.result().usual().assumptions()));
-    }
-
-    /** Without those that the table of ratings says already. */
-    private List<Notice> warnings(CaseCheck check) {
-        List<String> said = Standing.judged(circuit) ? List.of("rating-not-judged", "over-rating") : List.of();
-        return check.result().usual().warnings().stream()
-                .filter(notice -> !said.contains(notice.id()))
-                .toList();
     }
 
     private void block(String heading, List<String> block) {

@@ -83,7 +83,7 @@ final class WorkedExample {
         Explanation.Flow flow = row.flow();
         label(
                 "fluid",
-                flow.fluid() + " at " + display.text(flow.temperatureK(), Dimension.TEMPERATURE) + ": "
+                flow.fluid() + " at " + display.text(flow.temperatureK(), Dimension.TEMPERATURE) + lines(flow) + ": "
                         + display.text(flow.densityKgPerM3(), Dimension.DENSITY) + ", "
                         + display.text(
                                 flow.dynamicViscosityPaS() / flow.densityKgPerM3(), Dimension.KINEMATIC_VISCOSITY));
@@ -320,5 +320,16 @@ final class WorkedExample {
                         .stripTrailingZeros()
                         .toPlainString()
                 : "-";
+    }
+
+    /** Where the file says fluid and temperature. */
+    private static String lines(Explanation.Flow flow) {
+        return flow.fileLines().isEmpty()
+                ? ""
+                : " (file line "
+                        + String.join(
+                                ", ",
+                                flow.fileLines().stream().map(String::valueOf).toList())
+                        + ")";
     }
 }

@@ -91,7 +91,8 @@ final class Explainer {
                 row.stream().dynamicViscosityPaS(),
                 massFlow,
                 massFlow / density,
-                massFlow < 0 ? story.against() : story.sense());
+                massFlow < 0 ? story.against() : story.sense(),
+                FileLines.ofFluid(circuit(), run.id(), row.part()));
         return new Explanation(
                 name(run, index),
                 row.name(),

@@ -1,6 +1,8 @@
 package org.linedrop.result;
 
 import java.io.Serializable;
+import java.util.Arrays;
+import java.util.List;
 import org.linedrop.solver.Outcome;
 import org.linedrop.solver.Solution;
 
@@ -15,6 +17,15 @@ import org.linedrop.solver.Solution;
  */
 public record SolveStatus(String word, boolean converged, double flowImbalance, double lawResidual, int iterations)
         implements Serializable {
+
+    /**
+     * The words a status may be.
+     *
+     * @return all of them
+     */
+    public static List<String> words() {
+        return Arrays.stream(Outcome.values()).map(Outcome::word).toList();
+    }
 
     /**
      * The status of a result.

@@ -27,6 +27,9 @@ final class Warnings {
             Source.of("scatter of published friction data between laminar and turbulent flow", Status.PUBLISHED);
     private static final Source ROUGH = Source.of("range of Colebrook's equation", Status.PUBLISHED);
 
+    /** A share of the flow scale under which a flow has no sense. */
+    private static final double BACKWARDS = 1e-6;
+
     private final Result result;
     private final Circuit circuit;
     private final List<Notice> found = new ArrayList<>();
@@ -44,6 +47,8 @@ final class Warnings {
         warnings.parts();
         warnings.devices();
         warnings.junctions();
+        warnings.backwards();
+        TrappedAir.notices(result.circuit()).forEach(warnings.found::add);
         CloseCoupled.notice(result.circuit()).ifPresent(warnings.found::add);
         return List.copyOf(warnings.found);
     }
@@ -146,6 +151,25 @@ final class Warnings {
                     Colebrook.ROUGHNESS_LIMIT,
                     "",
                     ROUGH));
+        }
+    }
+
+    /** A vent that feeds, a return that draws: the flow is against the sense in which the run is written. */
+    private void backwards() {
+        double trace = BACKWARDS * result.solution().flowScaleKgPerS();
+        for (Run run : circuit.runs()) {
+            List<PartRow> rows = result.rows(run.id());
+            if (!rows.isEmpty() && rows.get(0).massFlowKgPerS() < -trace) {
+                found.add(new Notice(
+                        "runs-backwards",
+                        run.id(),
+                        "flows backwards, from " + run.to().text() + " to "
+                                + run.from().text(),
+                        rows.get(0).flowM3PerS(),
+                        0,
+                        "m3/s",
+                        Source.of("the circuit as it is written", Status.GIVEN)));
+            }
         }
     }
 

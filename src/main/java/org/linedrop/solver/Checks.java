@@ -9,8 +9,16 @@ import org.linedrop.network.Network;
 final class Checks {
     private Checks() {}
 
-    /** Flow first, then pressure: null when a solve makes sense. */
+    /** Flow first, then pressure: null when a solve makes sense. Made once for a network that is solved again. */
     static @Nullable Outcome before(Network network, Workspace w) {
+        if (!w.checked) {
+            w.refused = refusal(network, w);
+            w.checked = true;
+        }
+        return w.refused;
+    }
+
+    private static @Nullable Outcome refusal(Network network, Workspace w) {
         if (!w.flowCheck.feasible(network)) {
             return w.flowCheck.cutOff(network) ? Outcome.CUT_OFF : Outcome.DEMAND_NOT_MET;
         }

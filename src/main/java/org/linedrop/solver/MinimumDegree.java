@@ -9,6 +9,8 @@ import java.util.Arrays;
  * order.
  */
 final class MinimumDegree {
+    private static final int[] NONE = {};
+
     private final int n;
     /** Neighbours not yet eliminated, per variable. */
     private final int[][] variables;
@@ -50,7 +52,7 @@ final class MinimumDegree {
         for (int i = n - 1; i >= 0; i--) {
             variables[i] = neighbours[i].clone();
             elements[i] = new int[4];
-            members[i] = new int[0];
+            members[i] = NONE;
             variableCount[i] = neighbours[i].length;
             degree[i] = variableCount[i];
             insert(i);
@@ -108,7 +110,7 @@ final class MinimumDegree {
             for (int i : members[element]) {
                 count = collect(i, pivot, clique, count);
             }
-            members[element] = new int[0];
+            members[element] = NONE;
         }
         return Arrays.copyOf(clique, count);
     }

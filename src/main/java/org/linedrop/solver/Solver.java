@@ -138,7 +138,6 @@ public final class Solver {
                 w.pressure[i] = network.fixedPressurePa(i);
             }
         }
-        w.tree.balance(network, w.flow);
         return Outcome.CONVERGED;
     }
 

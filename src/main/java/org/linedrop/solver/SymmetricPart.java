@@ -2,7 +2,6 @@ package org.linedrop.solver;
 
 import java.util.Arrays;
 import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
 import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 import org.linedrop.network.Network;
 
@@ -17,7 +16,7 @@ final class SymmetricPart {
 
     final int size;
     private final DMatrixSparseCSC matrix;
-    private final CholeskyUpLooking_DSCC cholesky = new CholeskyUpLooking_DSCC();
+    private final Cholesky cholesky;
     private final int[] fromDiagonal;
     private final int[] toDiagonal;
     private final int[] between;
@@ -52,7 +51,7 @@ final class SymmetricPart {
             toDiagonal[b] = j < 0 ? -1 : index(j, j);
             between[b] = i < 0 || j < 0 ? -1 : index(Math.min(i, j), Math.max(i, j));
         }
-        cholesky.setStructureLocked(true);
+        cholesky = new Cholesky(matrix);
     }
 
     private static int[][] neighbours(Network network, int[] plain, int size) {
@@ -79,9 +78,20 @@ final class SymmetricPart {
             }
         }
         for (int i = 0; i < size; i++) {
-            neighbours[i] = Arrays.stream(neighbours[i]).sorted().distinct().toArray();
+            neighbours[i] = sortedOnce(neighbours[i]);
         }
         return neighbours;
+    }
+
+    private static int[] sortedOnce(int[] numbers) {
+        Arrays.sort(numbers);
+        int count = 0;
+        for (int number : numbers) {
+            if (count == 0 || number != numbers[count - 1]) {
+                numbers[count++] = number;
+            }
+        }
+        return count == numbers.length ? numbers : Arrays.copyOf(numbers, count);
     }
 
     private static DMatrixSparseCSC pattern(int[][] neighbours, int[] order, int[] place) {
@@ -119,6 +129,11 @@ final class SymmetricPart {
         return at;
     }
 
+    /** As filled last, both triangles in the pattern, values above the diagonal only; for comparison with the library. */
+    DMatrixSparseCSC matrix() {
+        return matrix;
+    }
+
     void clear() {
         Arrays.fill(matrix.nz_values, 0, matrix.nz_length, 0);
     }
@@ -141,10 +156,10 @@ final class SymmetricPart {
         if (size == 0) {
             return true;
         }
-        if (!cholesky.decompose(matrix)) {
+        if (!cholesky.decompose()) {
             return false;
         }
-        DMatrixSparseCSC factor = cholesky.getL();
+        DMatrixSparseCSC factor = cholesky.factor();
         // the library lets NaN and infinity through as "ok": look at the pivots
         for (int k = 0; k < size; k++) {
             double pivot = factor.nz_values[factor.col_idx[k]];
@@ -158,8 +173,8 @@ final class SymmetricPart {
     /** Solves in place for one right-hand side in elimination order. */
     void solve(double[] x) {
         if (size > 0) {
-            TriangularSolver_DSCC.solveL(cholesky.getL(), x);
-            TriangularSolver_DSCC.solveTranL(cholesky.getL(), x);
+            TriangularSolver_DSCC.solveL(cholesky.factor(), x);
+            TriangularSolver_DSCC.solveTranL(cholesky.factor(), x);
         }
     }
 }

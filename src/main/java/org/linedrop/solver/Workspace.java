@@ -1,6 +1,7 @@
 package org.linedrop.solver;
 
 import org.jspecify.annotations.Nullable;
+import org.linedrop.network.Law;
 import org.linedrop.network.Network;
 
 /**
@@ -40,7 +41,7 @@ public final class Workspace {
     final double[] bestFlow;
     final double[] bestPressure;
     final Step step;
-    final double[] two = new double[2];
+    final double[] two = new double[Law.SLOTS];
     final double[] five = new double[5];
     final double[][] legFlow;
     final double[][] legDrop;
@@ -65,6 +66,11 @@ public final class Workspace {
     int starved = -1;
 
     @Nullable Network solved;
+
+    /** What the checks before a solve say of that network, once they were made. */
+    @Nullable Outcome refused;
+
+    boolean checked;
 
     private Workspace(Network network) {
         structure = network;
@@ -191,6 +197,7 @@ public final class Workspace {
         if (solved != network) {
             tree.choose(network);
             solved = network;
+            checked = false;
         }
         iterations = 0;
         continuations = 0;

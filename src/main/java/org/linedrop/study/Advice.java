@@ -1,25 +1,31 @@
 package org.linedrop.study;
 
 import java.util.List;
-import java.util.Optional;
-import org.linedrop.circuit.Service;
 import org.linedrop.fact.Source;
-import org.linedrop.fact.Status;
+import org.linedrop.units.Dimension;
 
 /**
  * A rule of thumb held against a checked circuit. It never breaks anything and changes no exit code: the limits say
  * what must hold.
  *
- * @param words    what the rule is about, for example {@code feed loss with height}
- * @param caseName the case in which it comes worst
- * @param valuePa  what is reached there
- * @param mostPa   what the rule of thumb allows
- * @param source   who says so
+ * @param words     what the rule is about, for example {@code feed loss with height}
+ * @param element   the point, device or row where it comes worst, empty where it is about the whole way
+ * @param caseName  the case in which it comes worst
+ * @param value     what is reached there, in the SI unit of the dimension
+ * @param bound     what the rule of thumb allows, in the same unit
+ * @param atLeast   whether the value must not be under the bound, rather than not over it
+ * @param dimension what value and bound measure
+ * @param source    who says so
  */
-public record Advice(String words, String caseName, double valuePa, double mostPa, Source source) {
-    private static final double INJECTED_PA = 35_000;
-    private static final double CARBURETTOR_PA = 7_000;
-    private static final Source THUMB = Source.of("common practice", Status.FROM_MEMORY);
+public record Advice(
+        String words,
+        String element,
+        String caseName,
+        double value,
+        double bound,
+        boolean atLeast,
+        Dimension dimension,
+        Source source) {
 
     /**
      * Whether the rule is kept.
@@ -27,28 +33,22 @@ public record Advice(String words, String caseName, double valuePa, double mostP
      * @return false when it is not, or when the value is not known
      */
     public boolean kept() {
-        return valuePa <= mostPa;
+        return atLeast ? value >= bound : value <= bound;
+    }
+
+    /** How far outside the rule, over the bound: the larger the worse. */
+    double excess() {
+        return (atLeast ? bound - value : value - bound) / bound;
     }
 
     /**
-     * The rule for the loss of a feed on its way to what decides: 35 kPa injected, 7 kPa carburetted.
+     * The rules of the service of a circuit: speed in suction, return and pressure lines, loss on the way, the share of
+     * one part, suction of pumps, spare flow, filters.
      *
      * @param cases checked cases of one circuit
-     * @return the rule with its worst case; empty where no fuel is fed, or no case lost anything
+     * @return each rule with its worst case, in a fixed order; none where no service is named, and for brakes
      */
-    public static Optional<Advice> feedLoss(List<CaseCheck> cases) {
-        Advice worst = null;
-        for (CaseCheck each : cases) {
-            Service service = each.result().circuit().service();
-            if (service == null || !service.fuel() || each.culprit() == null) {
-                continue;
-            }
-            double loss = each.culprit().allLossPa();
-            if (worst == null || loss > worst.valuePa()) {
-                double most = service == Service.INJECTED_FUEL ? INJECTED_PA : CARBURETTOR_PA;
-                worst = new Advice("feed loss with height", each.caseName(), loss, most, THUMB);
-            }
-        }
-        return Optional.ofNullable(worst);
+    public static List<Advice> of(List<CaseCheck> cases) {
+        return new RulesOfThumb(cases).list();
     }
 }

@@ -20,7 +20,7 @@ import org.linedrop.circuit.form.TubeChoice;
 
 /** What one size up or down is, for each thing one would change. */
 final class Sizes {
-    private static final List<Integer> DASHES = List.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32);
+    static final List<Integer> DASHES = List.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32);
 
     private Sizes() {}
 
@@ -149,7 +149,6 @@ final class Sizes {
 
     /** The tube some diameters up or down: the wall sold that is nearest to the present one. */
     private static Optional<TubeSize> tube(Catalogue catalogue, Tube tube, int steps) {
-        String material = tube.size().material();
         List<Double> diameters = catalogue.rows().tubes().stream()
                 .map(TubeSize::outsideDiameterM)
                 .distinct()
@@ -166,7 +165,12 @@ final class Sizes {
         if (here < 0 || other < 0 || other >= diameters.size()) {
             return Optional.empty();
         }
-        double diameter = diameters.get(other);
+        return Optional.of(tube(catalogue, tube, diameters.get(other)));
+    }
+
+    /** A tube of the same material and another diameter: the wall sold that is nearest to the present one. */
+    static TubeSize tube(Catalogue catalogue, Tube tube, double diameter) {
+        String material = tube.size().material();
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
@@ -175,10 +179,10 @@ final class Sizes {
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
                 .map(TubeSize::wallM)
                 .orElse(wall);
-        return Optional.of(catalogue.tube(material, diameter, sold));
+        return catalogue.tube(material, diameter, sold);
     }
 
-    private static String text(TubeSize size) {
+    static String text(TubeSize size) {
         return new TubeChoice(size.material(), size.outsideDiameterM(), size.wallM()).write();
     }
 

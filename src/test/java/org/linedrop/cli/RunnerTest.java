@@ -177,4 +177,11 @@ class RunnerTest {
             }
         };
     }
+
+    @Test
+    void messagesSteerNoTerminal() {
+        String err = run("check", "no\u001b[31m\u202e.yaml").err();
+        assertThat(err).startsWith("no file no [31m.yaml here").hasLineCount(1);
+        assertThat(run("check\u001b[2J").err()).doesNotContain("\u001b");
+    }
 }

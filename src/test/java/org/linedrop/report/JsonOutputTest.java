@@ -37,7 +37,15 @@ class JsonOutputTest {
         Map<String, Object> json = Json.object(JsonReport.text(FEED));
         assertThat(json.keySet())
                 .containsExactly(
-                        "title", "fileForm", "libraryVersion", "service", "cases", "ratings", "cautions", "safety");
+                        "title",
+                        "fileForm",
+                        "libraryVersion",
+                        "service",
+                        "cases",
+                        "ratings",
+                        "advice",
+                        "cautions",
+                        "safety");
         Map<String, Object> first = Json.objects(json, "cases").get(0);
         assertThat(first.keySet())
                 .containsExactly(

@@ -1,0 +1,8 @@
+/**
+ * Marks on a page: elements that escape what they are given, the width of text, axes, shades, and the places of a
+ * circuit diagram. Knows nothing of plumbing and reads no result.
+ */
+@NullMarked
+package org.linedrop.report.draw;
+
+import org.jspecify.annotations.NullMarked;
