@@ -71,8 +71,7 @@ class SizeSearchPropertyTest {
             }
             results.add(result);
         }
-        return RatingRow.of(results).stream()
-                .noneMatch(row -> row.rating().verdict() == RatingResult.Verdict.OVER);
+        return RatingRow.of(results).stream().noneMatch(row -> row.rating().verdict() == RatingResult.Verdict.OVER);
     }
 
     private static double fluidM3(Circuit circuit) {
