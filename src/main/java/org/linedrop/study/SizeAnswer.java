@@ -197,7 +197,8 @@ public record SizeAnswer(
                     best.sealingFacesMore()));
         }
         for (Smaller each : smaller) {
-            text.append(' ').append(each.run()).append(" in ").append(each.words());
+            text.append(' ').append(each.run());
+            text.append(each.words().startsWith("-") ? " in " : " ").append(each.words());
             text.append(
                     each.decisive() == null
                             ? ": " + each.why() + "."

@@ -120,8 +120,7 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
         List<Row> rows = Workers.run(to - from, threads, progress, i -> {
             int number = from + i;
             int inCase = question.caseOf(number);
-            return cases.get(inCase)
-                    .row(number, question.cases().get(inCase), question.values(number), outputs);
+            return cases.get(inCase).row(number, question.cases().get(inCase), question.values(number), outputs);
         });
         return new Vary(question, outputs, rows);
     }
