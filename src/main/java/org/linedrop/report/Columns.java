@@ -120,6 +120,8 @@ final class Columns {
             Column.text("unit", "unit", notice -> Double.isNaN(notice.value()) ? null : notice.unit()),
             Column.text("source", "source", notice -> source(notice.source())));
 
+    private static final double LARGEST_FACTOR = 1e5;
+
     private Columns() {}
 
     private static Column<PartRow> drop(String key, String name, ToDoubleFunction<PartRow> drop) {
@@ -170,10 +172,11 @@ final class Columns {
     }
 
     private static String factor(PartRow row) {
-        if (Double.isFinite(row.frictionFactor())) {
+        // where a valve is shut, 64/Re of what is left of the flow is no figure
+        if (Math.abs(row.frictionFactor()) < LARGEST_FACTOR) {
             return String.format(Locale.ROOT, "f %.4f", row.frictionFactor());
         }
-        return Double.isFinite(row.lossCoefficient())
+        return Math.abs(row.lossCoefficient()) < LARGEST_FACTOR
                 ? String.format(Locale.ROOT, "K %.2f", row.lossCoefficient())
                 : "-";
     }
