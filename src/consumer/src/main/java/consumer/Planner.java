@@ -1,6 +1,7 @@
 package consumer;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.form.Tree;
@@ -10,6 +11,9 @@ import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.study.LinerComparison;
 import org.linedrop.study.LinerQuestion;
+import org.linedrop.study.Progress;
+import org.linedrop.study.Vary;
+import org.linedrop.study.VaryQuestion;
 import org.linedrop.units.Display;
 
 /** What a build-planning tool would do: say a circuit in code, solve it, ask a question. */
@@ -43,6 +47,7 @@ public final class Planner {
         System.out.println(small);
         System.out.println(large);
         compareLiners();
+        stopVary(feed);
         double before = result.point("rail").orElseThrow().staticPressurePa();
         double after = Result.of(changed).orThrow().point("rail").orElseThrow().staticPressurePa();
         if (!(after > before && after < 400_000)) {
@@ -68,5 +73,31 @@ public final class Planner {
         if (liners.rows().size() != 4 || !(liners.rows().get(1).ratioToFirst() > 1)) {
             throw new IllegalStateException("race PTFE is narrower than race rubber, but loses no more");
         }
+    }
+
+    /** A thousand lengths of the feed, stopped by the tool's user after a few. */
+    private static void stopVary(Circuit feed) {
+        VaryQuestion lengths = new VaryQuestion(
+                List.of(VaryQuestion.Axis.of(feed, "feed 1.length", 0.5, 5, 1000)), List.of(feed.caseName()));
+        Progress impatient = new Progress() {
+            private long done;
+
+            @Override
+            public void at(long nowDone, long all) {
+                done = nowDone;
+            }
+
+            @Override
+            public boolean cancelled() {
+                return done >= 3;
+            }
+        };
+        try {
+            Vary.of(feed, lengths, 2, impatient);
+        } catch (CancellationException stopped) {
+            System.out.println("stopped after a few of " + lengths.count() + " lengths");
+            return;
+        }
+        throw new IllegalStateException("a vary that is told to stop must stop");
     }
 }

@@ -65,7 +65,7 @@ final class CircuitReader {
         List<Device> devices = devices(points, new DeviceReader(scope, problems, assumptions, fields, engine));
         List<Run> runs = new RunReader(scope, problems, ids, assumptions, joints).runs(branch("runs"));
         List<Limit> limits =
-                new ArrayList<>(new LimitReader(problems).limits(branch("limits"), engine, ids, assumptions));
+                new ArrayList<>(new LimitReader(problems, ids).limits(branch("limits"), engine, assumptions));
         UsualLimits.add(fields.get(FileKeys.SERVICE), engine, file.get("limits"), points, devices, limits, assumptions);
         boolean engineNeeded =
                 points.stream().anyMatch(p -> p instanceof Draw draw && draw.takes() instanceof Demand.OfEngine)

@@ -127,6 +127,10 @@ final class DeviceKeys {
             "second point",
             KeyForms.form("2 kPa at 100 L/h", RatedPoint::read, RatedPoint::write),
             "drop at another flow of the same liquid, which settles how the drop rises");
+    static final Key<Figure> HEAT = optional(
+            "heat",
+            number(Dimension.POWER, "kW", 0, 3e6, "Is that kW or W?"),
+            "heat that the fluid gives off or takes up in it; says how much colder or hotter it comes out");
     static final Key<Figure> OPEN = optional(
             "open",
             number(Dimension.RATIO, "%", 0, 1, "0 % is shut, 100 % is open"),
@@ -178,11 +182,11 @@ final class DeviceKeys {
             new Kind(
                     Resistance.COOLER,
                     "a cooler, radiator or heater core known by rated points",
-                    List.of(DROP, SECOND, EXPONENT, BYPASS_OPENS)),
+                    List.of(DROP, SECOND, EXPONENT, BYPASS_OPENS, HEAT)),
             new Kind(
                     Resistance.PASSAGE,
                     "a passage through an engine, gearbox or other component, known by rated points",
-                    List.of(DROP, SECOND, EXPONENT)),
+                    List.of(DROP, SECOND, EXPONENT, HEAT)),
             new Kind(Resistance.TAP, "a tap that may be half open", List.of(DROP, OPEN)),
             new Kind(Regulator.BYPASS, "spills what is not wanted, to hold its inlet", List.of(HOLDS, RISE, WIDE_OPEN)),
             new Kind(Regulator.DEAD_HEAD, "throttles, to hold its outlet", List.of(HOLDS, DROOP, CREEP, WIDE_OPEN)),

@@ -134,7 +134,8 @@ final class DeviceReader {
                 fields.get(DeviceKeys.EXPONENT, usual),
                 clog == null ? ONE : clog.figure(),
                 fields.get(DeviceKeys.OPEN, ONE),
-                bypass);
+                bypass,
+                fields.get(DeviceKeys.HEAT));
     }
 
     /** Whether a mu Q + b rho Q^2 passes through two points. */

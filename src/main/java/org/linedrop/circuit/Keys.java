@@ -14,7 +14,7 @@ public final class Keys {
             new Kind(
                     "tank",
                     "a vessel with a free surface",
-                    with(PointKeys.PLACE, PointKeys.DEPTH, PointKeys.RETURN_HEIGHT, PointKeys.CAP)),
+                    with(PointKeys.PLACE, PointKeys.DEPTH, PointKeys.RETURN_HEIGHT, PointKeys.CAP, PointKeys.VOLUME)),
             new Kind(
                     "draw",
                     "something that takes fluid",

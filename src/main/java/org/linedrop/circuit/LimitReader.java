@@ -58,17 +58,21 @@ final class LimitReader {
     /** Name of the limit on a device's state. */
     static final String STATE = "state";
 
-    private final Problems problems;
+    /** Beginning of a limit on the pressure between two places. */
+    static final String OVER = "pressure over ";
 
-    LimitReader(Problems problems) {
+    private final Problems problems;
+    private final Map<String, Tree.Entry> ids;
+
+    LimitReader(Problems problems, Map<String, Tree.Entry> ids) {
         this.problems = problems;
+        this.ids = ids;
     }
 
-    List<Limit> limits(
-            Tree.Branch section, @Nullable Engine engine, Map<String, Tree.Entry> ids, List<Notice> assumptions) {
+    List<Limit> limits(Tree.Branch section, @Nullable Engine engine, List<Notice> assumptions) {
         List<Limit> limits = new ArrayList<>();
         for (Tree.Entry subject : section.entries()) {
-            String known = kind(subject.key(), ids);
+            String known = kind(subject.key());
             if (known == null) {
                 List<String> names = new ArrayList<>(ids.keySet());
                 problem(
@@ -100,7 +104,7 @@ final class LimitReader {
     }
 
     /** The word of the kind of a point or device, null when there is none of that name. */
-    private static @Nullable String kind(String subject, Map<String, Tree.Entry> ids) {
+    private @Nullable String kind(String subject) {
         Tree.Entry owner = ids.get(subject);
         return owner != null && owner.value() instanceof Tree.Branch branch ? kind(branch) : null;
     }
@@ -131,7 +135,8 @@ final class LimitReader {
 
     /** A bound as Linedrop writes it; the text itself where it is none. */
     static String canonical(String kind, String quantity, String text) {
-        Dimension dimension = quantities(kind).get(quantity);
+        Dimension dimension =
+                quantities(kind).getOrDefault(quantity, quantity.startsWith(OVER) ? Dimension.PRESSURE_DIFFERENCE : null);
         try {
             return dimension == null
                     ? text
@@ -149,6 +154,10 @@ final class LimitReader {
             String subject, Tree.Entry bound, String kind, @Nullable Engine engine, List<Notice> assumptions) {
         Map<String, Dimension> known = quantities(kind);
         Dimension dimension = known.get(bound.key());
+        if (dimension == null && bound.key().startsWith(OVER) && known.containsKey("pressure")) {
+            String other = kind(bound.key().substring(OVER.length()));
+            dimension = other != null && quantities(other).containsKey("pressure") ? Dimension.PRESSURE_DIFFERENCE : null;
+        }
         if (dimension == null) {
             problem(
                     bound.line(),

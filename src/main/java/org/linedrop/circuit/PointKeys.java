@@ -38,6 +38,10 @@ final class PointKeys {
             "return height",
             number(Dimension.LENGTH, "m", NONE, 10, "Heights are from one datum in the vehicle"),
             "height of the return port; the outlet's when not given");
+    static final Key<Figure> VOLUME = optional(
+            "volume",
+            number(Dimension.VOLUME, "L", 0, 2, "Is that litres?"),
+            "what a surge or swirl pot holds; says how long it lasts when more leaves it than comes");
     static final Key<Figure> CAP = optional(
             "cap",
             number(Dimension.GAUGE_PRESSURE, "kPa", -101_325, 500_000, "A cap holds 90 to 140 kPa"),

@@ -24,7 +24,8 @@ final class PointReader {
                         position,
                         returnPosition(fields, position),
                         fields.get(PointKeys.DEPTH, ZERO),
-                        fields.get(PointKeys.CAP, ZERO));
+                        fields.get(PointKeys.CAP, ZERO),
+                        fields.get(PointKeys.VOLUME));
             case "held" -> {
                 if (fields.has(PointKeys.HELD_PRESSURE) == fields.has(PointKeys.HELD_HEAD)) {
                     fields.problem(

@@ -20,6 +20,7 @@ import org.linedrop.fact.Figure;
  * @param clog        how many times its clean drop a filter has now; 1 when clean
  * @param open        how far a tap is open, 0 to 1: its drop goes with one over the square; 1 for all others
  * @param bypassPa    drop at which its bypass opens, or null where it has none
+ * @param heatW       heat that the fluid gives off or takes up in it, or null where nobody said
  */
 public record Resistance(
         String id,
@@ -30,7 +31,8 @@ public record Resistance(
         Figure exponent,
         Figure clog,
         Figure open,
-        @Nullable Figure bypassPa)
+        @Nullable Figure bypassPa,
+        @Nullable Figure heatW)
         implements Device {
 
     /** Word of a filter. */

@@ -38,6 +38,8 @@ import picocli.CommandLine.Spec;
             WriteCommand.class,
             SizeCommand.class,
             VaryCommand.class,
+            BandCommand.class,
+            DiagnoseCommand.class,
             KitCommand.class,
             GaugesCommand.class,
             ReportCommand.class,

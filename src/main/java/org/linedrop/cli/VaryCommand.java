@@ -66,8 +66,8 @@ final class VaryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (keys.size() > 2) {
-            throw FileOptions.bad(spec.commandLine(), "one or two keys can be varied, but --key is there "
-                    + keys.size() + " times");
+            throw FileOptions.bad(
+                    spec.commandLine(), "one or two keys can be varied, but --key is there " + keys.size() + " times");
         }
         if (from.size() != keys.size() || to.size() != keys.size() || steps.size() != keys.size()) {
             throw FileOptions.bad(spec.commandLine(), "each --key needs a --from, a --to and --steps of its own");
@@ -96,8 +96,7 @@ final class VaryCommand implements Callable<Integer> {
                         steps.get(i)));
             }
             Vary answer = Vary.of(circuit, new VaryQuestion(axes, cases), used, new ProgressLine("variants"));
-            boolean solved = answer.rows().stream()
-                    .allMatch(row -> row.status().equals("converged"));
+            boolean solved = answer.rows().stream().allMatch(row -> row.status().equals("converged"));
             return new FileJob.Answer(
                     StudyOptions.text(options, VaryReport.of(answer)), solved ? 0 : Runner.NOT_SOLVED);
         } catch (ProblemsException wrong) {

@@ -137,6 +137,9 @@ final class Assembly {
         double lift = 0;
         double most = Double.POSITIVE_INFINITY;
         for (Piece piece : pieces) {
+            if (piece.device.isEmpty() && (setting.friction() != 1 || setting.local() != 1)) {
+                scale(piece);
+            }
             Trace.Row row = (setting.lossless() && piece.device.isEmpty() ? withoutLoss(piece) : piece).freeze();
             rows.add(row);
             row.friction().forEach(term -> terms.add(term.law()));
@@ -155,6 +158,12 @@ final class Assembly {
         int branch = builder.device(from, to, gate.overOutlet() ? to : -1, gate.law());
         gates.add(new Trace.Gate(piece.device, "", branch, gate.open()));
         return new Trace.Section(branch, true, List.of(piece.freeze()));
+    }
+
+    private void scale(Piece piece) {
+        piece.friction.replaceAll(term -> term.times(setting.friction()));
+        piece.local.replaceAll(term -> term.times(setting.local()));
+        piece.joined.replaceAll(term -> term.times(setting.local()));
     }
 
     private static Piece withoutLoss(Piece piece) {

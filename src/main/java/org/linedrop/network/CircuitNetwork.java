@@ -1,5 +1,6 @@
 package org.linedrop.network;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import org.linedrop.circuit.Circuit;
@@ -28,10 +29,40 @@ public final class CircuitNetwork {
      * @param band     which end of the fluid's class
      * @param lossless whether hoses, tubes, ends and fittings lose nothing, so that only devices and height remain
      * @param level    whether height and acceleration take nothing
+     * @param friction factor on every friction of plumbing, 1 as the laws say
+     * @param local    factor on every local loss of plumbing, 1 as the laws say
      */
-    public record Setting(Bores bores, Band band, boolean lossless, boolean level) {
+    public record Setting(Bores bores, Band band, boolean lossless, boolean level, double friction, double local)
+            implements Serializable {
         /** Usual bores, usual fluid, every loss counted. */
         public static final Setting USUAL = new Setting(Bores.USUAL, Band.USUAL, false, false);
+
+        /**
+         * With every loss as the laws say.
+         *
+         * @param bores    which end of the bands of bore
+         * @param band     which end of the fluid's class
+         * @param lossless whether hoses, tubes, ends and fittings lose nothing
+         * @param level    whether height and acceleration take nothing
+         */
+        public Setting(Bores bores, Band band, boolean lossless, boolean level) {
+            this(bores, band, lossless, level, 1, 1);
+        }
+
+        /**
+         * The same with losses over or under what the laws say.
+         *
+         * @param ofFriction factor on every friction of plumbing, above 0
+         * @param ofLocal    factor on every local loss of plumbing, above 0
+         * @return a copy
+         */
+        public Setting times(double ofFriction, double ofLocal) {
+            if (!(ofFriction > 0 && ofLocal > 0)) {
+                throw new IllegalArgumentException(
+                        "factors of loss must be above 0, but are " + ofFriction + " and " + ofLocal);
+            }
+            return new Setting(bores, band, lossless, level, ofFriction, ofLocal);
+        }
 
         /**
          * The same with other bores.
@@ -40,7 +71,7 @@ public final class CircuitNetwork {
          * @return a copy
          */
         public Setting with(Bores other) {
-            return new Setting(other, band, lossless, level);
+            return new Setting(other, band, lossless, level, friction, local);
         }
 
         /**
@@ -50,7 +81,7 @@ public final class CircuitNetwork {
          * @return a copy
          */
         public Setting with(Band other) {
-            return new Setting(bores, other, lossless, level);
+            return new Setting(bores, other, lossless, level, friction, local);
         }
     }
 

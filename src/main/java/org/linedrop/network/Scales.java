@@ -18,7 +18,7 @@ final class Scales {
     final double leastFlowKgPerS;
 
     Scales(Network network) {
-        double[] out = new double[2];
+        double[] out = new double[Law.SLOTS];
         pressurePa = givenPressure(network, out);
         int branches = network.branchCount();
         double draws = 0;

@@ -267,8 +267,19 @@ final class CircuitSchema {
                             List.of(
                                     Schema.object("enum", FileShape.states()),
                                     Schema.object("type", "string", "pattern", OFF))));
-            Map<String, Object> limits =
-                    Schema.object("type", "object", "additionalProperties", Schema.closed(quantities, List.of()));
+            Map<String, Object> bounds = Schema.closed(quantities, List.of());
+            bounds.put(
+                    "patternProperties",
+                    Schema.object(
+                            "^pressure over .+",
+                            Schema.object(
+                                    "type",
+                                    "string",
+                                    "description",
+                                    "at least, at most or between pressure differences, to another point or rail",
+                                    "pattern",
+                                    LIMIT)));
+            Map<String, Object> limits = Schema.object("type", "object", "additionalProperties", bounds);
             limits.put("description", "functions that must hold in every case, by point or device");
             definitions.put("limits", limits);
         }

@@ -22,7 +22,7 @@ final class DeviceTable {
             new Ending("MPerS", Dimension.SPEED),
             new Ending("Pa", Dimension.PRESSURE_DIFFERENCE),
             new Ending("Ratio", Dimension.RATIO),
-            new Ending("K", Dimension.TEMPERATURE),
+            new Ending("K", Dimension.TEMPERATURE_DIFFERENCE),
             new Ending("W", Dimension.POWER),
             new Ending("V", Dimension.VOLTAGE),
             new Ending("M", Dimension.LENGTH));

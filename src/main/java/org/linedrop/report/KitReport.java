@@ -374,6 +374,7 @@ public final class KitReport {
             json.writeStartObject();
             json.writeStringProperty("list", "kit");
             json.writeStringProperty("libraryVersion", Library.version());
+            objects.strings("sentences", new KitSentences(kit, Display.METRIC).lines());
             objects.array("parts", KitColumns.items(kit), kit.items());
             json.writeObjectPropertyStart("totals");
             KitTotals.of(kit).forEach(total -> objects.number(total.key(), total.value()));

@@ -32,6 +32,7 @@ final class ResultSchema {
         properties.put("service", nullable("what kind of circuit"));
         properties.put("cases", Schema.array(one()));
         properties.put("ratings", described("each hose's ratings, over all cases", rows(RatingTable.COLUMNS)));
+        properties.put("advice", described("rules of thumb, over all cases", rows(AdviceColumns.ALL)));
         properties.put(
                 "cautions", described("cautions of this service", Schema.array(Schema.object("type", "string"))));
         properties.put("safety", described("the safety lines", Schema.array(Schema.object("type", "string"))));

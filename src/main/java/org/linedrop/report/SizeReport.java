@@ -63,16 +63,31 @@ public final class SizeReport {
                     .as("weight", MASS),
             Column.<Place>number("price", "price", Scale.PURE, row -> row.set().price())
                     .as("price", null, (row, look) -> price(row.set().price())),
-            StudyCells.count("adaptersAdded", "adapters added", "adapters more", row -> row.set()
-                    .adaptersAdded()),
-            StudyCells.count("adaptersDropped", "adapters dropped", "less", row -> row.set()
-                    .adaptersDropped()),
-            StudyCells.count("sealingFacesMore", "sealing faces more", "faces more", row -> row.set()
-                    .sealingFacesMore()),
-            Cells.words("decisive", "limit that decides", "decides", row -> decisive(row.set()
-                    .decisive())),
-            Column.number("marginRatio", "margin over bound", Scale.PURE, row -> ratio(row.set()
-                    .decisive())),
+            StudyCells.count(
+                    "adaptersAdded",
+                    "adapters added",
+                    "adapters more",
+                    row -> row.set().adaptersAdded()),
+            StudyCells.count(
+                    "adaptersDropped",
+                    "adapters dropped",
+                    "less",
+                    row -> row.set().adaptersDropped()),
+            StudyCells.count(
+                    "sealingFacesMore",
+                    "sealing faces more",
+                    "faces more",
+                    row -> row.set().sealingFacesMore()),
+            Cells.words(
+                    "decisive",
+                    "limit that decides",
+                    "decides",
+                    row -> decisive(row.set().decisive())),
+            Column.number(
+                    "marginRatio",
+                    "margin over bound",
+                    Scale.PURE,
+                    row -> ratio(row.set().decisive())),
             StudyCells.seen("margin", true, (row, look) -> {
                 Decisive decisive = row.set().decisive();
                 return decisive == null
@@ -95,8 +110,16 @@ public final class SizeReport {
             StudyCells.count("set", "set", "set", RunOf::number),
             Cells.words("run", "run", "run", row -> row.run().run()),
             Cells.words("size", "size", "size", row -> row.run().words()),
-            Cells.words("added", "adapters added", "adapters more: bores, faces", row -> words(row.run().added())),
-            Cells.words("dropped", "adapters dropped", "adapters less", row -> words(row.run().dropped())));
+            Cells.words(
+                    "added",
+                    "adapters added",
+                    "adapters more: bores, faces",
+                    row -> words(row.run().added())),
+            Cells.words(
+                    "dropped",
+                    "adapters dropped",
+                    "adapters less",
+                    row -> words(row.run().dropped())));
 
     private static @Nullable String decisive(@Nullable Decisive decisive) {
         return decisive == null

@@ -72,12 +72,12 @@ public final class VaryReport {
                 Math.abs(axis.values().get(axis.values().size() - 1)));
         Unit unit = Units.metric(widest, dimension);
         Scale scale = printed(dimension) ? Scale.usual(dimension) : new Scale(unit, 6, unit, 6);
-        return Column.<Row>number("key" + (i + 1), axis.path(), scale, row -> row.at().get(i))
+        return Column.<Row>number(
+                        "key" + (i + 1), axis.path(), scale, row -> row.at().get(i))
                 .as(
                         axis.path(),
                         scale,
-                        (row, look) -> new BigDecimal(
-                                        Units.to(row.at().get(i), scale.unit(look.display())))
+                        (row, look) -> new BigDecimal(Units.to(row.at().get(i), scale.unit(look.display())))
                                 .round(SHOWN)
                                 .stripTrailingZeros()
                                 .toPlainString());
@@ -106,8 +106,10 @@ public final class VaryReport {
         }
         Scale scale = Scale.usual(output.dimension());
         Column<Row> column = Column.number(
-                key + ":" + output.subject() + ":" + output.quantity(), name, scale, row -> row.values()
-                        .get(i));
+                key + ":" + output.subject() + ":" + output.quantity(),
+                name,
+                scale,
+                row -> row.values().get(i));
         return seen ? column.as(name, scale) : column;
     }
 }

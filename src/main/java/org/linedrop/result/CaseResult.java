@@ -1,5 +1,6 @@
 package org.linedrop.result;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
@@ -19,10 +20,20 @@ import org.linedrop.solver.Outcome;
  * limits judged over the three; where the fluid decides as much as a bore does (cold oil, suction), also over both ends
  * of the fluid's class.
  */
-public final class CaseResult {
+public final class CaseResult implements Serializable {
+    private static final long serialVersionUID = 1;
+
+    /** At usual bores. */
     private final Result usual;
+
+    /** At the smallest bores. */
     private final Result smallest;
+
+    /** At the largest bores. */
     private final Result largest;
+
+    /** What became of the limits; an immutable list. */
+    @SuppressWarnings("serial")
     private final List<LimitRow> limits;
 
     private CaseResult(Result usual, Result smallest, Result largest) {

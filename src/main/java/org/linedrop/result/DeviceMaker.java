@@ -13,6 +13,7 @@ import org.linedrop.circuit.Rail;
 import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Resistance;
 import org.linedrop.circuit.Thermostat;
+import org.linedrop.fact.Figure;
 import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Trace;
 
@@ -154,10 +155,23 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
                 boolean open = row.localDropPa() > device.bypassPa().value();
                 state += open ? ", bypass open" : ", bypass shut";
             }
-            return device.kind().equals(Resistance.FILTER)
-                    ? made(row, state, new DeviceRow.Fact("clogRatio", clog))
-                    : made(row, state);
+            if (device.kind().equals(Resistance.FILTER)) {
+                return made(row, state, new DeviceRow.Fact("clogRatio", clog));
+            }
+            return device.heatW() == null
+                    ? made(row, state)
+                    : made(row, state, new DeviceRow.Fact("temperatureChangeK", warmed(device.heatW(), row)));
         });
+    }
+
+    /** What a heat flow changes the temperature of the fluid by: heat over mass flow and specific heat. */
+    private double warmed(Figure heatW, PartRow row) {
+        double specificHeat = result.circuit()
+                .surroundings()
+                .fluid()
+                .at(result.circuit().surroundings().temperatureK().value())
+                .specificHeatJPerKgK();
+        return heatW.value() / (Math.abs(row.massFlowKgPerS()) * specificHeat);
     }
 
     @Override

@@ -7,6 +7,11 @@ import org.linedrop.solver.Outcome;
 
 /** What a limit bounds, read off a result. */
 final class Quantities {
+    /** Beginning of the pressure between two places. */
+    private static final String OVER = "pressure over ";
+
+    private static final String OVER_MANIFOLD = OVER + "manifold";
+
     private Quantities() {}
 
     /**
@@ -34,6 +39,14 @@ final class Quantities {
                     "the circuit was not solved: " + result.outcome().word());
         }
         Circuit circuit = result.circuit();
+        String quantity = limit.quantity();
+        if (quantity.startsWith(OVER) && !quantity.equals(OVER_MANIFOLD)) {
+            double here = pressurePa(result, limit.subject());
+            double there = pressurePa(result, quantity.substring(OVER.length()));
+            return Double.isNaN(here - there)
+                    ? Value.unknown("one of the two is part of no run")
+                    : new Value(here - there, "");
+        }
         if (circuit.point(limit.subject()).isPresent()) {
             return result.point(limit.subject())
                     .map(point -> ofPoint(circuit, point, limit.quantity()))
@@ -44,10 +57,18 @@ final class Quantities {
                 .orElse(Value.unknown(limit.subject() + " is part of no run"));
     }
 
+    /** Static pressure of a point or rail; NaN where it is part of no run. */
+    private static double pressurePa(Result result, String id) {
+        return result.point(id)
+                .map(PointRow::staticPressurePa)
+                .or(() -> result.device(id).map(DeviceRow::outletPressurePa))
+                .orElse(Double.NaN);
+    }
+
     private static Value ofPoint(Circuit circuit, PointRow point, String quantity) {
         return switch (quantity) {
             case "pressure" -> new Value(point.staticPressurePa(), "");
-            case "pressure over manifold" -> overManifold(circuit, point.staticPressurePa());
+            case OVER_MANIFOLD -> overManifold(circuit, point.staticPressurePa());
             case "flow" ->
                 new Value(
                         Math.abs(point.netInflowKgPerS())
@@ -71,7 +92,7 @@ final class Quantities {
     private static Value ofDevice(Circuit circuit, DeviceRow device, String quantity) {
         return switch (quantity) {
             case "pressure" -> new Value(device.outletPressurePa(), "");
-            case "pressure over manifold" -> overManifold(circuit, device.outletPressurePa());
+            case OVER_MANIFOLD -> overManifold(circuit, device.outletPressurePa());
             case "spare flow" -> {
                 if (device.state().startsWith("outside pump table")) {
                     yield Value.unknown(device.state());

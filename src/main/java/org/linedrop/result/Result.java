@@ -1,5 +1,8 @@
 package org.linedrop.result;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
@@ -16,12 +19,14 @@ import org.linedrop.solver.Solver;
 
 /**
  * One circuit solved once: names and numbers joined. Immutable; rows are made from the solved flows on demand with the
- * laws the solve used.
+ * laws the solve used. On the wire go circuit, setting and solution; the network is built again from them.
  */
-public final class Result {
-    private final CircuitNetwork network;
-    private final Solution solution;
-    private final List<PartRow> rows;
+public final class Result implements Serializable {
+    private static final long serialVersionUID = 1;
+
+    private final transient CircuitNetwork network;
+    private final transient Solution solution;
+    private final transient List<PartRow> rows;
 
     private Result(CircuitNetwork network, Solution solution) {
         this.network = network;
@@ -60,6 +65,21 @@ public final class Result {
      */
     public static Result of(CircuitNetwork network, Solution solution) {
         return new Result(network, solution);
+    }
+
+    /** What goes on the wire. */
+    private record Wire(Circuit circuit, CircuitNetwork.Setting setting, Solution solution) implements Serializable {
+        private Object readResolve() {
+            return new Result(CircuitNetwork.of(circuit, setting), solution);
+        }
+    }
+
+    private Object writeReplace() {
+        return new Wire(circuit(), network.setting(), solution);
+    }
+
+    private void readObject(ObjectInputStream in) throws InvalidObjectException {
+        throw new InvalidObjectException("a result is read from its circuit and solution only");
     }
 
     /**

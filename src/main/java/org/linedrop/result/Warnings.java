@@ -12,6 +12,7 @@ import org.linedrop.circuit.Junction;
 import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Run;
+import org.linedrop.circuit.Tank;
 import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Notice;
@@ -48,6 +49,7 @@ final class Warnings {
         warnings.devices();
         warnings.junctions();
         warnings.backwards();
+        warnings.pots();
         TrappedAir.notices(result.circuit()).forEach(warnings.found::add);
         CloseCoupled.notice(result.circuit()).ifPresent(warnings.found::add);
         return List.copyOf(warnings.found);
@@ -151,6 +153,38 @@ final class Warnings {
                     Colebrook.ROUGHNESS_LIMIT,
                     "",
                     ROUGH));
+        }
+    }
+
+    /** How long a pot lasts, or what it sends over its overflow. */
+    private void pots() {
+        for (Point point : circuit.points()) {
+            if (!(point instanceof Tank tank) || tank.volumeM3() == null) {
+                continue;
+            }
+            double density = circuit.surroundings()
+                    .fluid()
+                    .at(circuit.surroundings().temperatureK().value())
+                    .densityKgPerM3();
+            double gain = result.point(tank.id()).map(PointRow::netInflowKgPerS).orElse(0.0) / density;
+            boolean empties = gain < 0;
+            double lasts = empties ? tank.volumeM3().value() / -gain : Double.NaN;
+            found.add(new Notice(
+                    empties ? "pot-empties" : "pot-overflows",
+                    tank.id(),
+                    empties
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "more leaves it than comes: full, it lasts %.1f s (5 to 10 s are wanted, common practice)",
+                                    lasts)
+                            : String.format(
+                                    Locale.ROOT,
+                                    "stays full: %.0f L/h run over its overflow, whose line is not in this circuit",
+                                    gain * 3.6e6),
+                    empties ? lasts : gain,
+                    Double.NaN,
+                    empties ? "s" : "m3/s",
+                    Source.of("volume over flow", Status.DERIVED)));
         }
     }
 

@@ -1,5 +1,6 @@
 package org.linedrop.study;
 
+import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Change;
@@ -24,7 +25,8 @@ public record CaseCheck(
         @Nullable LimitRow decisive,
         @Nullable Culprit culprit,
         @Nullable Result lossless,
-        @Nullable Mend mend) {
+        @Nullable Mend mend)
+        implements Serializable {
 
     /**
      * What one would change, and what it loses.
@@ -34,7 +36,7 @@ public record CaseCheck(
      * @param lossPa     friction and local losses of all its rows
      * @param allLossPa  those of all plumbing on the way from the pressure that is kept to the limit
      */
-    public record Culprit(String part, String words, double lossPa, double allLossPa) {}
+    public record Culprit(String part, String words, double lossPa, double allLossPa) implements Serializable {}
 
     /**
      * A change that was solved and holds.
@@ -44,7 +46,7 @@ public record CaseCheck(
      * @param result  the changed case, solved
      * @param limit   the deciding limit in it
      */
-    public record Mend(List<Change> changes, String words, CaseResult result, LimitRow limit) {
+    public record Mend(List<Change> changes, String words, CaseResult result, LimitRow limit) implements Serializable {
         /** Copies the changes. */
         public Mend {
             changes = List.copyOf(changes);

@@ -46,7 +46,8 @@ final class Diagnoser {
     private static final double RIVALS = 6.635;
 
     private static final double EXPLAINED = 0.99;
-    private static final double NOT_EXPLAINED = 0.999;
+    /** One in ten thousand honest sets of readings is called unexplained. */
+    private static final double NOT_EXPLAINED = 0.9999;
     /** Deviation of what cannot be solved, in standard deviations: worse than anything that can. */
     private static final double FAR = 1e3;
     /** A correlation over this is no knowledge of two things. */
@@ -170,22 +171,22 @@ final class Diagnoser {
         List<Hint> hints = finding == Finding.CANNOT_TELL ? hints(accused.subList(0, rivals)) : List.of();
         double[] best = accused.isEmpty()
                 ? new double[0]
-                : at(
-                        List.of(accused.get(0).suspect()),
-                        new double[] {accused.get(0).suspect().share(accused.get(0).value())});
+                : at(List.of(accused.get(0).suspect()), new double[] {
+                    accused.get(0).suspect().share(accused.get(0).value())
+                });
         return new Diagnosis(
                 circuit.caseName(), finding, compared(readings, best), healthy, accused, List.of(), rivals, hints);
     }
 
     private static int rivals(List<Accused> accused) {
         double least = accused.get(0).misfit();
-        return (int) accused.stream()
-                .filter(each -> each.misfit() <= least + RIVALS)
-                .count();
+        return (int)
+                accused.stream().filter(each -> each.misfit() <= least + RIVALS).count();
     }
 
     private static Finding finding(double healthy, List<Accused> accused, int readings) {
-        double best = accused.isEmpty() ? Double.POSITIVE_INFINITY : accused.get(0).misfit();
+        double best =
+                accused.isEmpty() ? Double.POSITIVE_INFINITY : accused.get(0).misfit();
         boolean explained = healthy <= new ChiSquaredDistribution(readings).inverseCumulativeProbability(EXPLAINED);
         if (explained && healthy - best <= RIVALS) {
             return Finding.NOTHING_WRONG;
@@ -228,15 +229,14 @@ final class Diagnoser {
 
     private Accused plain(Suspect suspect, double[] rough) {
         double value = suspect.value(rough[0]);
-        return new Accused(
-                suspect, suspect.words(circuit, value), value, Double.NaN, Double.NaN, rough[1], Double.NaN);
+        return new Accused(suspect, suspect.words(circuit, value), value, Double.NaN, Double.NaN, rough[1], Double.NaN);
     }
 
     private Accused fine(Suspect suspect, double[] rough, List<Reading> readings) {
         Fit fit = fit(List.of(suspect), new double[] {rough[0]}, readings);
-        double share = fit.shares()[0];
+        double share = fit.shares[0];
         double value = suspect.value(share);
-        double width = 2 * fit.deviation(0);
+        double width = 2 * fit.deviations[0];
         boolean known = !Double.isNaN(width);
         return new Accused(
                 suspect,
@@ -244,20 +244,27 @@ final class Diagnoser {
                 value,
                 known ? suspect.value(share - width) : Double.NaN,
                 known ? suspect.value(share + width) : Double.NaN,
-                fit.misfit(),
+                fit.misfit,
                 Double.NaN);
     }
 
-    /**
-     * A least-squares fit.
-     *
-     * @param shares     what was fitted
-     * @param misfit     what is left
-     * @param deviations standard deviations of the shares; NaN where the readings say nothing
-     */
-    private record Fit(double[] shares, double misfit, double[] deviations) {
-        double deviation(int i) {
-            return deviations[i];
+    /** A least-squares fit. */
+    private static final class Fit {
+        private final double[] shares;
+        private final double misfit;
+        private final double[] deviations;
+
+        /**
+         * Holds it.
+         *
+         * @param shares     what was fitted
+         * @param misfit     what is left
+         * @param deviations standard deviations of the shares; NaN where the readings say nothing
+         */
+        Fit(double[] shares, double misfit, double[] deviations) {
+            this.shares = shares;
+            this.misfit = misfit;
+            this.deviations = deviations;
         }
     }
 
@@ -353,13 +360,13 @@ final class Diagnoser {
         Fit fit = fit(suspects, start, readings);
         if (single != null) {
             Fit other = fit(suspects, single, readings);
-            fit = other.misfit() < fit.misfit() ? other : fit;
+            fit = other.misfit < fit.misfit ? other : fit;
         }
         List<Fitted> fitted = new ArrayList<>();
         for (int i = 0; i < start.length; i++) {
             Suspect suspect = suspects.get(i);
-            double share = fit.shares()[i];
-            double width = 2 * fit.deviation(i);
+            double share = fit.shares[i];
+            double width = 2 * fit.deviations[i];
             double value = suspect.value(share);
             boolean known = !Double.isNaN(width);
             fitted.add(new Fitted(
@@ -372,7 +379,7 @@ final class Diagnoser {
         return new Diagnosis(
                 circuit.caseName(),
                 Finding.FITTED,
-                compared(readings, at(suspects, fit.shares())),
+                compared(readings, at(suspects, fit.shares)),
                 misfit(deviations(asWritten, readings)),
                 List.of(),
                 fitted,

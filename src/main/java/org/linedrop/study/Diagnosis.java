@@ -153,16 +153,18 @@ public record Diagnosis(
         return switch (finding) {
             case NOTHING_WRONG ->
                 "The file as written explains the readings within their errors; nothing points at a fault.";
-            case FITTED -> "Fitted together: "
-                    + String.join("; ", fitted.stream().map(Fitted::words).toList()) + "."
-                    + (fitted.stream().anyMatch(each -> Double.isNaN(each.low()))
-                            ? " The readings cannot tell these apart: measure at another place, or fit fewer."
-                            : "");
+            case FITTED ->
+                "Fitted together: "
+                        + String.join("; ", fitted.stream().map(Fitted::words).toList()) + "."
+                        + (fitted.stream().anyMatch(each -> Double.isNaN(each.low()))
+                                ? " The readings cannot tell these apart: measure at another place, or fit fewer."
+                                : "");
             case FOUND ->
                 "The readings point at one cause: " + suspects.get(0).words() + ". The next, "
                         + (suspects.size() > 1 ? suspects.get(1).words() + ", explains them worse." : "none, is left.");
             case NO_SINGLE_CAUSE ->
-                "No single cause explains the readings; the best, " + suspects.get(0).words()
+                "No single cause explains the readings; the best, "
+                        + suspects.get(0).words()
                         + String.format(
                                 Locale.ROOT,
                                 ", still leaves a misfit of %.0f over %d readings. Look for two faults, for a wrong"

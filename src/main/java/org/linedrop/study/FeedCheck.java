@@ -1,5 +1,6 @@
 package org.linedrop.study;
 
+import java.io.Serializable;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
 
@@ -8,7 +9,7 @@ import org.linedrop.circuit.Circuit;
  *
  * @param cases the cases, the file as written first
  */
-public record FeedCheck(List<CaseCheck> cases) {
+public record FeedCheck(List<CaseCheck> cases) implements Serializable {
 
     /** Copies the cases. */
     public FeedCheck {

@@ -142,17 +142,14 @@ public record FlowPath(List<Leg> legs) {
 
     /**
      * The ways of a circuit: as few as pass every run with parts at least once. From where a run forks the way goes with
-     * most of the flow; tanks, points of kept pressure and bypass regulators end it.
+     * most of the flow; tanks, points of kept pressure and bypass regulators end it, and so does its own start.
      *
      * @param result a solved circuit
      * @return in the order of the runs; empty without runs
      */
     public static List<FlowPath> of(Result result) {
         List<Leg> legs = legs(result);
-        Map<String, Double> flows = new LinkedHashMap<>();
-        for (Trace.RunTrace trace : result.network().runs()) {
-            flows.put(trace.id(), Math.abs(flow(result, trace)));
-        }
+        Map<String, Double> flows = flows(result);
         Set<String> passed = new LinkedHashSet<>();
         List<FlowPath> paths = new ArrayList<>();
         for (Leg leg : legs) {
@@ -165,6 +162,30 @@ public record FlowPath(List<Leg> legs) {
         return List.copyOf(paths);
     }
 
+    /**
+     * The way through one run.
+     *
+     * @param result a solved circuit
+     * @param run    name of a run with parts
+     * @return the way, by most of the flow
+     */
+    public static FlowPath of(Result result, String run) {
+        List<Leg> legs = legs(result);
+        Leg leg = legs.stream()
+                .filter(each -> each.run().equals(run))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no run \"" + run + "\""));
+        return through(result, leg, legs, flows(result));
+    }
+
+    private static Map<String, Double> flows(Result result) {
+        Map<String, Double> flows = new LinkedHashMap<>();
+        for (Trace.RunTrace trace : result.network().runs()) {
+            flows.put(trace.id(), Math.abs(flow(result, trace)));
+        }
+        return flows;
+    }
+
     private static Leg leg(Run run, List<PartRow> rows, boolean backward) {
         List<Row> met = new ArrayList<>();
         for (PartRow row : rows) {
@@ -175,9 +196,28 @@ public record FlowPath(List<Leg> legs) {
         return new Leg(run.id(), backward ? to : from, backward ? from : to, met);
     }
 
+    /** Forward first, so that a circle closes; what is before it only where it does not. */
     private static FlowPath through(Result result, Leg leg, List<Leg> all, Map<String, Double> flows) {
         List<Leg> path = new ArrayList<>(List.of(leg));
         Set<String> met = new LinkedHashSet<>(List.of(leg.from(), leg.to()));
+        while (passes(result, path.get(path.size() - 1).to())) {
+            String place = path.get(path.size() - 1).to();
+            Leg behind = largest(
+                    all,
+                    flows,
+                    each -> each.from().equals(place)
+                            && (!met.contains(each.to())
+                                    || !passes(result, each.to())
+                                    || each.to().equals(leg.from())));
+            if (behind == null) {
+                break;
+            }
+            path.add(behind);
+            met.add(behind.to());
+            if (behind.to().equals(leg.from())) {
+                return new FlowPath(path);
+            }
+        }
         while (passes(result, path.get(0).from())) {
             String place = path.get(0).from();
             Leg before = largest(
@@ -189,18 +229,6 @@ public record FlowPath(List<Leg> legs) {
             }
             path.add(0, before);
             met.add(before.from());
-        }
-        while (passes(result, path.get(path.size() - 1).to())) {
-            String place = path.get(path.size() - 1).to();
-            Leg behind = largest(
-                    all,
-                    flows,
-                    each -> each.from().equals(place) && (!met.contains(each.to()) || !passes(result, each.to())));
-            if (behind == null) {
-                break;
-            }
-            path.add(behind);
-            met.add(behind.to());
         }
         return new FlowPath(path);
     }

@@ -17,10 +17,10 @@ import org.linedrop.fact.ProblemsException;
 /** Tries values of one key over its range and closes in on every place where holding begins or ends. */
 final class HowFarSearch {
     /** Trials on each side of the present value. */
-    private static final int TRIALS = 40;
+    private static final int TRIALS = 24;
 
-    /** A trial is so much larger than the one before, where the value is a size: 40 of them reach 270 times as far. */
-    private static final double GROWTH = 1.15;
+    /** A trial is so much larger than the one before, where the value is a size: 24 of them reach 200 times as far. */
+    private static final double GROWTH = 1.25;
 
     private static final double RELATIVE = 1e-10;
     private static final int MOST_EVALUATIONS = 80;
@@ -101,13 +101,16 @@ final class HowFarSearch {
     private double beside(int steps) {
         double now = knob.si();
         return switch (knob.dimension()) {
-            case TEMPERATURE -> now + 4 * steps;
-            case GAUGE_PRESSURE -> now + steps * Math.max(0.05 * Math.abs(now), 2000);
-            case LENGTH ->
-                knob.key().equals("altitude") || now <= 0
-                        ? now + steps * (knob.key().equals("altitude") ? 150 : 0.1)
-                        : now * Math.pow(GROWTH, steps);
-            default -> now > 0 ? now * Math.pow(GROWTH, steps) : now + steps * 0.025;
+            case TEMPERATURE -> now + 6 * steps;
+            case GAUGE_PRESSURE -> now + steps * Math.max(0.08 * Math.abs(now), 3000);
+            case LENGTH -> {
+                if (knob.key().equals("altitude")) {
+                    yield now + 250 * steps;
+                }
+                boolean place = knob.least() < 0 || now <= 0; // heights and distances count from anywhere
+                yield place ? now + 0.15 * steps : now * Math.pow(GROWTH, steps);
+            }
+            default -> now > 0 ? now * Math.pow(GROWTH, steps) : now + steps * 0.04;
         };
     }
 

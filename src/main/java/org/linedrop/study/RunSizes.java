@@ -187,8 +187,7 @@ final class RunSizes {
                 return words;
             }
             return words.with(
-                    "tube",
-                    Tree.text(Sizes.text(Sizes.tube(circuit.catalogue(), tube, dash * INCH_M / SIXTEENTHS))));
+                    "tube", Tree.text(Sizes.text(Sizes.tube(circuit.catalogue(), tube, dash * INCH_M / SIXTEENTHS))));
         }
         for (String key : new String[] {"bulkhead", "union", "valve"}) {
             if (item.is(key)) {

@@ -113,7 +113,8 @@ public record SizeAnswer(
          */
         public String words() {
             return String.join(
-                    ", ", runs.stream().map(run -> run.run() + " " + run.words()).toList());
+                    ", ",
+                    runs.stream().map(run -> run.run() + " " + run.words()).toList());
         }
     }
 
@@ -160,7 +161,8 @@ public record SizeAnswer(
      * @param decisive the limit that breaks; null when something else does
      * @param why      the reason in words where it is no limit
      */
-    public record Smaller(String run, String words, @Nullable Decisive decisive, String why) implements Serializable {}
+    public record Smaller(
+            String run, String words, @Nullable Decisive decisive, String why) implements Serializable {}
 
     /**
      * The answer in words.
@@ -175,9 +177,14 @@ public record SizeAnswer(
         SizeSet best = sets.get(0);
         StringBuilder text = new StringBuilder();
         text.append(capital(question.by().word())).append(" set that holds every limit in every case: ");
-        text.append(best.words()).append(" (").append(amount(best.amount(), display)).append(").");
+        text.append(best.words())
+                .append(" (")
+                .append(amount(best.amount(), display))
+                .append(").");
         if (best.decisive() != null) {
-            text.append(" The limit that decides is ").append(limit(best.decisive(), display)).append('.');
+            text.append(" The limit that decides is ")
+                    .append(limit(best.decisive(), display))
+                    .append('.');
         }
         int added = best.adaptersAdded();
         if (added + best.adaptersDropped() > 0) {
@@ -222,9 +229,7 @@ public record SizeAnswer(
         Dimension dimension = row.limit().bound().dimension();
         String margin = display.text(Math.abs(row.margin()), difference(dimension));
         return row.limit().subject() + " " + row.limit().quantity() + " in case " + decisive.caseName() + ", "
-                + (Double.isNaN(row.margin())
-                        ? "not judged"
-                        : margin + (row.margin() < 0 ? " short" : " to spare"));
+                + (Double.isNaN(row.margin()) ? "not judged" : margin + (row.margin() < 0 ? " short" : " to spare"));
     }
 
     private static Dimension difference(Dimension dimension) {

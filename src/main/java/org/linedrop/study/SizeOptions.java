@@ -94,8 +94,8 @@ final class SizeOptions {
                 .toList();
         for (String name : question.runs()) {
             if (!able.contains(name)) {
-                throw new IllegalArgumentException("no run \"" + name + "\" with a hose or a tube; there are "
-                        + String.join(", ", able));
+                throw new IllegalArgumentException(
+                        "no run \"" + name + "\" with a hose or a tube; there are " + String.join(", ", able));
             }
         }
         return question.runs().isEmpty()
@@ -129,8 +129,8 @@ final class SizeOptions {
                         }
                     }
                 } catch (ProblemsException wrong) {
-                    leftOut.add(run + " " + words + ": "
-                            + wrong.problems().get(0).message());
+                    leftOut.add(
+                            run + " " + words + ": " + wrong.problems().get(0).message());
                 }
             }
         }
@@ -211,11 +211,14 @@ final class SizeOptions {
             if (part instanceof Hose hose) {
                 volume += area(hose.size().boreM()) * hose.lengthM().value();
                 Figure perM = hose.size().massKgPerM();
-                mass += perM == null ? Double.NaN : perM.value() * hose.lengthM().value();
+                mass += perM == null
+                        ? Double.NaN
+                        : perM.value() * hose.lengthM().value();
             } else if (part instanceof Tube tube) {
                 volume += area(tube.size().boreM()) * tube.lengthM().value();
                 double outside = tube.size().outsideDiameterM();
-                double metal = Math.PI / 4 * outside * outside - area(tube.size().boreM());
+                double metal =
+                        Math.PI / 4 * outside * outside - area(tube.size().boreM());
                 mass += metal * tube.lengthM().value() * metal(tube.size().material());
             }
             price += price(part);
@@ -262,7 +265,8 @@ final class SizeOptions {
         List<Fitting> others = new ArrayList<>(those);
         left.removeIf(others::remove);
         left.removeIf(fitting -> others.stream()
-                .filter(other -> kind(other).equals(kind(fitting)) && !kind(fitting).equals("reducer"))
+                .filter(other ->
+                        kind(other).equals(kind(fitting)) && !kind(fitting).equals("reducer"))
                 .findFirst()
                 .map(others::remove)
                 .orElse(false));

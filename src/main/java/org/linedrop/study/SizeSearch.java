@@ -89,8 +89,7 @@ public final class SizeSearch {
             downwards().ifPresent(found::add);
         }
         int[] largest = largest();
-        SizeAnswer.Decisive nearest =
-                found.isEmpty() ? trial.of(set(largest)).decisive() : null;
+        SizeAnswer.Decisive nearest = found.isEmpty() ? trial.of(set(largest)).decisive() : null;
         List<Smaller> smaller = found.isEmpty() ? List.of() : smaller(found.get(0));
         return new SizeAnswer(
                 question,
@@ -212,7 +211,8 @@ public final class SizeSearch {
             runs.add(new RunSize(option.run(), option.words(), option.added(), option.dropped()));
             option.change(circuit).ifPresent(changes::add);
         }
-        return new SizeSet(runs, amount(numbers), volume, mass, price, trial.of(set).decisive(), changes);
+        return new SizeSet(
+                runs, amount(numbers), volume, mass, price, trial.of(set).decisive(), changes);
     }
 
     /** What the next lesser size of each run breaks. */
@@ -225,8 +225,7 @@ public final class SizeSearch {
                 List<Option> set = set(less);
                 SizeTrial.Tried tried = trial.of(set);
                 if (!tried.holds()) {
-                    smaller.add(new Smaller(
-                            set.get(run).run(), set.get(run).words(), tried.decisive(), tried.why()));
+                    smaller.add(new Smaller(set.get(run).run(), set.get(run).words(), tried.decisive(), tried.why()));
                 }
             }
         }

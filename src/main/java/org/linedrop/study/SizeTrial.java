@@ -120,8 +120,7 @@ final class SizeTrial {
     private static @Nullable Decisive nearer(@Nullable Decisive so, String name, List<LimitRow> rows) {
         Decisive nearest = so;
         for (LimitRow row : rows) {
-            if (row.verdict() != Verdict.NOT_JUDGED
-                    && (nearest == null || ratio(row) < ratio(nearest.limit()))) {
+            if (row.verdict() != Verdict.NOT_JUDGED && (nearest == null || ratio(row) < ratio(nearest.limit()))) {
                 nearest = new Decisive(name, row);
             }
         }

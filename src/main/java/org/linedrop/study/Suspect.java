@@ -163,10 +163,15 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
 
     private Change change(Circuit circuit, double value) {
         return switch (kind) {
-            case PUMP -> new Change(subject, pump(circuit, subject, value));
+            case PUMP -> pumpGiving(circuit, subject, value);
             case BLOCKAGE -> blocked(circuit, value);
             default -> Knob.of(circuit, subject).to(value);
         };
+    }
+
+    /** A pump that gives this share of the flow of its tables. */
+    static Change pumpGiving(Circuit circuit, String id, double factor) {
+        return new Change(id, pump(circuit, id, factor));
     }
 
     /** Its tables as written, each with this share of its flow. */
@@ -192,7 +197,7 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
         return curve.with("flow", Tree.text(scaled + " m3/s"));
     }
 
-    /** The part with a plain loss behind it. */
+    /** The part with a plain loss in it: before it, so that a gauge behind the part feels it. */
     private Change blocked(Circuit circuit, double value) {
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
@@ -219,8 +224,6 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
             }
             boolean named = item.get("name") instanceof Tree.Text;
             String name = item.get("name") instanceof Tree.Text text ? text.text() : run.id() + " " + (i + 1);
-            // what stands behind moves on by one and keeps its name
-            items.add(behind && !named && item.get("through") == null ? item.with("name", Tree.text(name)) : item);
             if (name.equals(part.id())) {
                 behind = true;
                 items.add(Tree.of(
@@ -233,6 +236,8 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
                         "name",
                         "blockage in " + name));
             }
+            // the part and what stands behind it move on by one and keep their names
+            items.add(behind && !named && item.get("through") == null ? item.with("name", Tree.text(name)) : item);
         }
         Tree changed = new Tree.Items(items, 0, 0);
         return new Change(run.id(), new Tree.Branch(List.of(new Tree.Entry("parts", 0, 0, changed)), 0, 0));
@@ -257,7 +262,13 @@ public record Suspect(Kind kind, String subject, double least, double healthy, d
         return switch (kind) {
             case CLOG -> String.format(Locale.ROOT, "%s clogged: %.1f times its clean drop", name, value);
             case BLOCKAGE ->
-                String.format(Locale.ROOT, "%s pinched or blocked: K %.3g on its bore more than it should", name, value);
+                String.format(
+                        Locale.ROOT,
+                        value < 10
+                                ? "%s pinched or blocked: K %.1f on its bore more than it should"
+                                : "%s pinched or blocked: K %.0f on its bore more than it should",
+                        name,
+                        value);
             case PUMP -> String.format(Locale.ROOT, "%s gives %.0f %% of the flow of its table", name, 100 * value);
             case SETTING, KEY ->
                 subject + " is " + Knob.of(circuit, subject).text(rounded(value)) + " instead of "

@@ -5,8 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.linedrop.circuit.Device;
+import org.linedrop.circuit.Held;
+import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Regulator;
+import org.linedrop.circuit.Tank;
 import org.linedrop.network.Trace;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
@@ -58,25 +61,15 @@ public record SystemCurve(
      */
     public static List<SystemCurve> of(Result result) {
         List<SystemCurve> curves = new ArrayList<>();
-        List<FlowPath> paths = FlowPath.of(result);
         for (Device device : result.circuit().devices()) {
             if (device instanceof Pump pump) {
-                for (FlowPath path : paths) {
-                    if (passes(path, pump.id())) {
-                        curves.add(curve(result, pump, path));
-                        break;
-                    }
-                }
+                result.rows().stream()
+                        .filter(row -> row.part().equals(pump.id()) && row.massFlowKgPerS() > 0)
+                        .findFirst()
+                        .ifPresent(row -> curves.add(curve(result, pump, FlowPath.of(result, row.run()))));
             }
         }
         return List.copyOf(curves);
-    }
-
-    private static boolean passes(FlowPath path, String pump) {
-        return path.rows().stream()
-                .anyMatch(met -> met.row().part().equals(pump)
-                        && !met.backward()
-                        && met.row().massFlowKgPerS() > 0);
     }
 
     private static SystemCurve curve(Result result, Pump pump, FlowPath path) {
@@ -86,8 +79,13 @@ public record SystemCurve(
         double rise = 0;
         String end = path.places().get(path.places().size() - 1);
         boolean behind = false;
+        FlowPath.Row last = closed(result, path) ? path.rows().get(path.rows().size() - 1) : null;
         for (FlowPath.Row met : path.rows()) {
             PartRow row = met.row();
+            if (last != null) { // a device that stands where runs meet has no row of its own
+                losses.add(new Loss(row.massFlowKgPerS(), last.pressureOutPa() - met.pressureInPa(), null));
+            }
+            last = met;
             if (row.part().equals(pump.id())) {
                 flow = row.flowM3PerS();
                 rise = -row.localDropPa();
@@ -115,6 +113,14 @@ public record SystemCurve(
             places.add(new Place(share * flow, needed));
         }
         return new SystemCurve(pump.id(), result.circuit().caseName(), table, flow, rise, places, end);
+    }
+
+    /** Whether the way comes back to a place that no tank or regulator keeps. */
+    private static boolean closed(Result result, FlowPath path) {
+        List<String> places = path.places();
+        Point start = result.circuit().point(places.get(0)).orElse(null);
+        boolean kept = start instanceof Tank || start instanceof Held;
+        return !kept && places.get(0).equals(places.get(places.size() - 1));
     }
 
     /** Rows that have a law in their flow alone. */

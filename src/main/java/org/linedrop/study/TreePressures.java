@@ -131,8 +131,8 @@ final class TreePressures {
         Map<String, Integer> sources = new LinkedHashMap<>();
         for (Run run : circuit.runs()) {
             number++;
-            for (String end : List.of(
-                    node(circuit, run.from(), number + " from"), node(circuit, run.to(), number + " to"))) {
+            for (String end :
+                    List.of(node(circuit, run.from(), number + " from"), node(circuit, run.to(), number + " to"))) {
                 if (end.startsWith("fixed ")) {
                     sources.merge(root(tree, end), 1, Integer::sum);
                 }

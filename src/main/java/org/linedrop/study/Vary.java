@@ -68,8 +68,7 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
      *                 sold; empty when not solved or without limits
      * @param values   in the order of the outputs, SI; NaN when not known
      */
-    public record Row(
-            int number, String caseName, List<Double> at, String status, String verdict, List<Double> values)
+    public record Row(int number, String caseName, List<Double> at, String status, String verdict, List<Double> values)
             implements Serializable {
         /** Copies the lists. */
         public Row {
@@ -104,27 +103,25 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
      * @param progress told how far it is, asked whether to stop
      * @return an answer with these rows, the same to the bit as in the whole
      */
-    public static Vary of(
-            Circuit circuit, VaryQuestion question, int from, int to, int threads, Progress progress) {
+    public static Vary of(Circuit circuit, VaryQuestion question, int from, int to, int threads, Progress progress) {
         if (!(from >= 0 && from <= to && to <= question.count())) {
             throw new IllegalArgumentException("variants " + from + " to " + to + " of " + question.count());
         }
         List<Output> outputs = outputs(circuit);
-        Map<String, Turned> cases = new LinkedHashMap<>();
+        List<Turned> cases = new ArrayList<>();
         for (String name : question.cases()) {
             Circuit inCase = circuit.in(name);
-            cases.put(
-                    name,
-                    new Turned(
-                            inCase,
-                            question.axes().stream()
-                                    .map(axis -> Knob.of(inCase, axis.path()))
-                                    .toList()));
+            cases.add(new Turned(
+                    inCase,
+                    question.axes().stream()
+                            .map(axis -> Knob.of(inCase, axis.path()))
+                            .toList()));
         }
         List<Row> rows = Workers.run(to - from, threads, progress, i -> {
             int number = from + i;
-            String name = question.caseOf(number);
-            return cases.get(name).row(number, name, question.values(number), outputs);
+            int inCase = question.caseOf(number);
+            return cases.get(inCase)
+                    .row(number, question.cases().get(inCase), question.values(number), outputs);
         });
         return new Vary(question, outputs, rows);
     }
@@ -178,8 +175,8 @@ public record Vary(VaryQuestion question, List<Output> outputs, List<Row> rows) 
                     result.outcome().word(),
                     solved ? verdict(result) : "",
                     outputs.stream()
-                            .map(output -> known.getOrDefault(key(output.kind(), output.subject(), output.quantity()),
-                                    Double.NaN))
+                            .map(output -> known.getOrDefault(
+                                    key(output.kind(), output.subject(), output.quantity()), Double.NaN))
                             .toList());
         }
     }

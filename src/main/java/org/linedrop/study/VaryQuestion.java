@@ -105,8 +105,8 @@ public record VaryQuestion(List<Axis> axes, List<String> cases) implements Seria
         return values;
     }
 
-    /** The case of one variant. */
-    String caseOf(int number) {
-        return cases.get(number / (count() / cases.size()));
+    /** The place of one variant's case among the cases. */
+    int caseOf(int number) {
+        return number / (count() / cases.size());
     }
 }

@@ -70,6 +70,7 @@ public enum Display {
             case LENGTH -> shown(dimension, us ? "ft" : "m", 2);
             case SPEED -> shown(dimension, us ? "ft/s" : "m/s", 2);
             case TEMPERATURE -> shown(dimension, us ? "F" : "C", 0);
+            case TEMPERATURE_DIFFERENCE -> shown(dimension, us ? "F" : "K", 1);
             case DENSITY -> shown(dimension, us ? "lb/ft3" : "kg/m3", us ? 1 : 0);
             case KINEMATIC_VISCOSITY -> shown(dimension, us ? "cSt" : "mm2/s", 2);
             case RATIO -> shown(dimension, "%", 0);

@@ -115,9 +115,7 @@ class OutputIT {
             Process process =
                     new ProcessBuilder(command).redirectError(err.toFile()).start();
             process.waitFor(millis, TimeUnit.MILLISECONDS);
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
-                    .start()
-                    .waitFor();
+            new ProcessBuilder("sh", "-c", "kill -INT " + process.pid()).start().waitFor();
             assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
             String said = Files.readString(err);
             String whole = Files.readString(report);

@@ -95,6 +95,12 @@ class KitOutputTest {
         assertThat(text)
                 .contains(((Number) totals.get("joints")).intValue() + " joints can leak")
                 .contains(KitColumns.money(((Number) totals.get("cost")).doubleValue()) + " EUR");
+        String flat = String.join(" ", text.lines().map(String::strip).toList());
+        @SuppressWarnings("unchecked")
+        List<String> sentences = (List<String>) json.get("sentences");
+        assertThat(sentences)
+                .isNotEmpty()
+                .allSatisfy(sentence -> assertThat(flat).contains(sentence));
         assertThat(csv)
                 .contains("total,joints," + ((Number) totals.get("joints")).intValue() + ",")
                 .contains("total,sealing faces," + ((Number) totals.get("faces")).intValue() + ",");

@@ -299,6 +299,31 @@ class DeviceStatesTest {
     }
 
     @Test
+    void pressureFromRailToRailIsALimit() {
+        CaseResult result = CaseResult.of(Examples.circuit("return-style.yaml"));
+        LimitRow row = result.limits().stream()
+                .filter(each -> each.limit().quantity().equals("pressure over right rail"))
+                .findFirst()
+                .orElseThrow();
+        double left = result.usual().device("left rail").orElseThrow().outletPressurePa();
+        double right = result.usual().device("right rail").orElseThrow().outletPressurePa();
+        assertThat(row.value()).isCloseTo(left - right, within(1e-9));
+        assertThat(row.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void aPotSaysHowLongItLasts() {
+        Circuit circuit = Examples.circuit("surge-pot.yaml");
+        Result starved = Result.of(circuit.in("starved")).orThrow();
+        double taken = starved.device("main pump").orElseThrow().flowM3PerS()
+                - starved.device("regulator").orElseThrow().flowM3PerS();
+        assertThat(starved.warnings())
+                .filteredOn(notice -> notice.id().equals("pot-empties"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.value()).isCloseTo(0.002 / taken, within(1e-6)));
+    }
+
+    @Test
     void theVentThatRunsBackwardsIsSeen() throws java.io.IOException {
         Circuit circuit = CircuitFile.read(java.nio.file.Path.of("validation/builds/coolant.yaml"));
         Result result = Result.of(circuit.in("3j")).orThrow();

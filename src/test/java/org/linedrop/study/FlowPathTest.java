@@ -30,8 +30,12 @@ class FlowPathTest {
             double last = Double.NaN;
             for (FlowPath.Leg leg : path.legs()) {
                 passed.add(leg.run());
+                boolean device = result.circuit().device(leg.from()).isPresent();
                 for (FlowPath.Row met : leg.rows()) {
-                    if (!Double.isNaN(last)) {
+                    if (device && met == leg.rows().get(0) && !Double.isNaN(last)) {
+                        // what stands between two runs takes something, and gives nothing
+                        assertThat(met.pressureInPa()).isLessThanOrEqualTo(last + 1e-3);
+                    } else if (!Double.isNaN(last)) {
                         assertThat(met.pressureInPa()).isCloseTo(last, within(1e-3));
                     }
                     double lift = met.row().liftDropPa() * (met.backward() ? -1 : 1);
@@ -41,8 +45,10 @@ class FlowPathTest {
             }
         }
         assertThat(passed)
-                .containsExactlyInAnyOrderElementsOf(
-                        result.circuit().runs().stream().map(Run::id).toList());
+                .containsAll(result.circuit().runs().stream()
+                        .filter(run -> !run.parts().isEmpty())
+                        .map(Run::id)
+                        .toList());
     }
 
     @Test

@@ -67,8 +67,7 @@ class SizeSearchPropertyTest {
                 .map(name -> CaseResult.of(circuit.in(name).with(set)))
                 .toList();
         return results.stream().allMatch(CaseResult::holds)
-                && RatingRow.of(results).stream()
-                        .noneMatch(row -> row.rating().verdict() == RatingResult.Verdict.OVER);
+                && RatingRow.of(results).stream().noneMatch(row -> row.rating().verdict() == RatingResult.Verdict.OVER);
     }
 
     private static double fluidM3(Circuit circuit) {
@@ -98,9 +97,7 @@ class SizeSearchPropertyTest {
                 assertThat(answer.nearest()).isNotNull();
             } else {
                 assertThat(answer.sets()).as("seed " + seed).hasSize(1);
-                assertThat(answer.sets().get(0).amount())
-                        .as("seed " + seed)
-                        .isCloseTo(least, within(1e-12 * least));
+                assertThat(answer.sets().get(0).amount()).as("seed " + seed).isCloseTo(least, within(1e-12 * least));
                 held++;
                 ruledOut += answer.lookedAt() > answer.solved() ? 1 : 0;
             }

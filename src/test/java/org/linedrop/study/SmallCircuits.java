@@ -24,7 +24,8 @@ final class SmallCircuits {
 
     private String text() {
         int shape = random.nextInt(3);
-        StringBuilder text = new StringBuilder("linedrop: 1\nfluid: E10\ntemperature: 40 C\nthis case: usual\npoints:\n");
+        StringBuilder text =
+                new StringBuilder("linedrop: 1\nfluid: E10\ntemperature: 40 C\nthis case: usual\npoints:\n");
         text.append("  source: {kind: held, pressure: 300 kPa}\n");
         text.append("  split: {kind: joint}\n");
         text.append("  left: {kind: draw, takes: ").append(litres(100, 500)).append("}\n");
@@ -53,7 +54,12 @@ final class SmallCircuits {
     private void run(StringBuilder text, String name, String from, String to) {
         String hose = HOSES.get(random.nextInt(HOSES.size()));
         int dash = DASHES.get(random.nextInt(DASHES.size()));
-        text.append("  ").append(name).append(": {from: ").append(from).append(", to: ").append(to);
+        text.append("  ")
+                .append(name)
+                .append(": {from: ")
+                .append(from)
+                .append(", to: ")
+                .append(to);
         text.append(", parts: [");
         hose(text, hose, dash);
         if (random.nextInt(3) == 0) {

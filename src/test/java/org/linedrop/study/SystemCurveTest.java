@@ -61,7 +61,12 @@ class SystemCurveTest {
 
     @Test
     void risesWithFlow() {
-        for (String example : List.of("fuel-feed-516.yaml", "fuel-feed-38.yaml", "carburettor-feed.yaml")) {
+        for (String example : List.of(
+                "fuel-feed-516.yaml",
+                "fuel-feed-38.yaml",
+                "carburettor-feed.yaml",
+                "return-style.yaml",
+                "front-radiator.yaml")) {
             for (SystemCurve curve : SystemCurve.of(Result.of(Examples.circuit(example)))) {
                 for (int i = 1; i < curve.places().size(); i++) {
                     assertThat(curve.places().get(i).risePa())
@@ -69,6 +74,17 @@ class SystemCurveTest {
                 }
             }
         }
+    }
+
+    @Test
+    void aClosedLoopAsksForNothingWithoutFlow() {
+        Result result = Result.of(Examples.circuit("front-radiator.yaml")).orThrow();
+        SystemCurve curve = SystemCurve.of(result).get(0);
+        FlowPath loop = FlowPath.of(result, "block");
+        assertThat(loop.places().get(0))
+                .isEqualTo(loop.places().get(loop.places().size() - 1));
+        // heights cancel around a loop of one density
+        assertThat(curve.places().get(0).risePa()).isCloseTo(0, within(1e-3 * curve.risePa()));
     }
 
     @Test

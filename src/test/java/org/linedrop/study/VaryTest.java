@@ -39,8 +39,7 @@ class VaryTest {
                     ObjectOutputStream out = new ObjectOutputStream(Files.newOutputStream(Path.of(files[1])))) {
                 Circuit circuit = (Circuit) in.readObject();
                 VaryQuestion question = (VaryQuestion) in.readObject();
-                out.writeObject(Vary.of(
-                        circuit, question, question.count() / 2, question.count(), 1, Progress.NONE));
+                out.writeObject(Vary.of(circuit, question, question.count() / 2, question.count(), 1, Progress.NONE));
             }
         }
     }
@@ -117,8 +116,7 @@ class VaryTest {
                 }
             };
             VaryQuestion many = new VaryQuestion(
-                    List.of(VaryQuestion.Axis.of(FEED, "feed 1.length", 0.2, 1.7, 2_000)),
-                    List.of(FEED.caseName()));
+                    List.of(VaryQuestion.Axis.of(FEED, "feed 1.length", 0.2, 1.7, 2_000)), List.of(FEED.caseName()));
             assertThatThrownBy(() -> Vary.of(FEED, many, threads, stop)).isInstanceOf(CancellationException.class);
             assertThat(seen).isEmpty();
         }

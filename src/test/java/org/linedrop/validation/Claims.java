@@ -38,6 +38,7 @@ public final class Claims {
             "org.linedrop.catalogue.CatalogueValidationTest",
             "org.linedrop.solver.NetworkValidationTest",
             "org.linedrop.solver.LineValidationTest",
+            "org.linedrop.study.LineStudiesValidationTest",
             "org.linedrop.solver.RandomCircuitsPropertyTest",
             "org.linedrop.result.BuildsValidationTest");
 

@@ -60,7 +60,7 @@ public class RunOfPartsBenchmark {
     public void build() {
         CircuitNetwork circuit = CircuitNetwork.of(CircuitFile.read(FILE, "run.yaml"), CircuitNetwork.Setting.USUAL);
         Trace.RunTrace run = circuit.runs().get(0);
-        law = circuit.network().law(run.branch());
+        law = circuit.network().law(0);
         if (circuit.circuit().runs().get(0).parts().size() != PARTS) {
             throw new IllegalStateException("not the run that is promised");
         }

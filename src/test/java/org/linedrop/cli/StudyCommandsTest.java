@@ -1,0 +1,129 @@
+package org.linedrop.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StudyCommandsTest {
+    private static final String WIDE = "src/examples/fuel-feed-38.yaml";
+    private static final String NARROW = "src/examples/fuel-feed-516.yaml";
+    private static final String CARBS = "src/examples/carburettor-feed.yaml";
+
+    /** What a run did. */
+    private record Run(int code, String out, String err) {}
+
+    private static Run run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Runner.run(arguments, out, err);
+        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void sizeNamesTheSetItsAdaptersAndTheLimit() {
+        Run run = run("size", NARROW, "--run", "feed", "--dash", "6 8");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .startsWith("Smallest set that holds every limit in every case: feed -6")
+                .contains("The limit that decides is rail pressure in case full load", "union -6 (7.54 to 7.54 mm, 2 faces)")
+                .contains("feed in as written breaks rail pressure");
+        assertThat(run("size", NARROW, "--run", "supply", "--dash", "6").code())
+                .as("no size of the supply mends the feed")
+                .isEqualTo(1);
+    }
+
+    @Test
+    void theCheapestNeedsPricesAndCountsThem() {
+        Run none = run("size", NARROW, "--run", "feed", "--dash", "6", "--by", "cheapest");
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(none.out()).contains("no price is given for");
+        String[] priced = {
+            "size", NARROW, "--run", "feed", "--dash", "6", "--by", "cheapest", "--price", "hose=10", "--price", "end=5",
+            "--price", "tube=2", "--price", "adapter=3", "--price", "bulkhead=4"
+        };
+        // 1.2 m of hose, four ends, 3.9 m of tube, one bulkhead, one union
+        assertThat(run(priced).out()).contains("(46.80 of your money)");
+        assertThat(10 * 1.2 + 4 * 5 + 2 * 3.9 + 4 + 3).isEqualTo(46.8);
+    }
+
+    @Test
+    void varyGivesARowForEachValueInEveryForm() {
+        String[] asked = {
+            "vary", WIDE, "--key", "engine.power", "--from", "400 hp", "--to", "700 hp", "--steps", "4", "--threads", "2"
+        };
+        Run text = run(asked);
+        assertThat(text.code()).as(text.err()).isZero();
+        assertThat(text.out()).startsWith("engine.power varied: 4 variants, every limit holds in 2 of them.");
+        Run csv = run(with(asked, "--format", "csv"));
+        List<String> lines = csv.out().lines().toList();
+        assertThat(lines.get(0)).startsWith("variant,case,engine.power kW,status,verdict,rail pressure kPa");
+        assertThat(lines.get(1)).startsWith("0,full load,");
+        assertThat(run(with(asked, "--format", "json")).out()).contains("\"limited:rail:pressure\":");
+    }
+
+    @Test
+    void bandSaysWhatItTookAsUncertain() {
+        Run run = run("band", WIDE, "--points", "32", "--threads", "2");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .startsWith("With all tolerances together the limit most at risk is ")
+                .contains("Taken as uncertain", "end bore of race PTFE -6", "law of friction", "flow of pump");
+    }
+
+    @Test
+    void diagnoseTakesReadingsFromTheLineAndFromAFile(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("test-day.txt");
+        Files.writeString(file, "# 12 June\npump outlet 30 kPa\nfine filter inlet 27 kPa # behind the hard line\n");
+        Run run = run("diagnose", CARBS, "--readings", file.toString(), "--reading", "front carb 15 kPa");
+        assertThat(run.code()).as(run.err()).isEqualTo(1);
+        assertThat(run.out())
+                .contains("These readings cannot tell", "fine filter clogged", "front leg 1 pinched", "A gauge at ");
+        Run told = run(
+                "diagnose",
+                CARBS,
+                "--readings",
+                file.toString(),
+                "--reading",
+                "front carb 15 kPa",
+                "--reading",
+                "rear carb 15.5 kPa");
+        assertThat(told.out()).contains("The readings point at one cause: fine filter clogged");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "size src/examples/first-feed.yaml --run fed | no run \"fed\"",
+                "size src/examples/first-feed.yaml --by cheap | Did you mean cheapest?",
+                "size src/examples/first-feed.yaml --price hose | is no price",
+                "vary src/examples/first-feed.yaml --key temprature --from 1 --to 2 --steps 2 | temperature",
+                "vary src/examples/first-feed.yaml --key temperature --from 1 --to 2 --steps 2 | --from",
+                "vary src/examples/first-feed.yaml --key temperature --from 10C --to 20C --steps 1 | at least 2",
+                "band src/examples/first-feed.yaml --points 2 | points must be 16 to 65536",
+                "band src/examples/first-feed.yaml --pump 300% | a half width must be 0 to 90 %",
+                "diagnose src/examples/first-feed.yaml | what do the gauges read?",
+                "diagnose src/examples/first-feed.yaml --reading nowhere | no place",
+                "diagnose src/examples/first-feed.yaml --readings none.txt | cannot read the readings",
+            })
+    void whatIsWrongIsSaid(String line, String message) {
+        Run run = run(line.split(" "));
+        assertThat(run.code()).as(run.out()).isEqualTo(2);
+        assertThat(run.err()).contains(message);
+    }
+
+    private static String[] with(String[] arguments, String... more) {
+        String[] all = java.util.Arrays.copyOf(arguments, arguments.length + more.length);
+        System.arraycopy(more, 0, all, arguments.length, more.length);
+        return all;
+    }
+}
