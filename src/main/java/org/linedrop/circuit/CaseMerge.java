@@ -90,6 +90,19 @@ final class CaseMerge {
         if (part.isPresent()) {
             return part.get();
         }
+        if (ELEMENTS.stream()
+                .anyMatch(section ->
+                        file.get(section) instanceof Tree.Branch elements && elements.get(subject) != null)) {
+            problems.add(
+                    problems.place(change.line(), change.column(), path),
+                    subject,
+                    "",
+                    subject + " is no part: a case gives its keys anew",
+                    "Write for example " + subject
+                            + ": {height: 0.50 m}; to take out a device put none for the part that"
+                            + " holds it, as in feed 2: none");
+            return file;
+        }
         List<String> known = subjects(file);
         String hint = Words.nearest(subject, known)
                 .map(near -> "Did you mean " + near + "?")

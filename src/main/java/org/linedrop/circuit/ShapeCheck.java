@@ -37,7 +37,9 @@ final class ShapeCheck {
         devicePorts(points, devices, runs);
         new PlaceCheck(problems, file).check(points, devices, runs);
         reference(points, runs);
-        boolean halfSaid = engine != null && engine.powerW() != null && engine.bsfcKgPerJ() == null;
+        // a power or flow that could not be read, or that lacks its other half, was complained of where it stands
+        boolean halfSaid = file.get("engine") instanceof Tree.Branch said
+                && (said.get(FileKeys.POWER.name()) != null || said.get(FileKeys.ENGINE_FLOW.name()) != null);
         if (engineNeeded && !halfSaid && (engine == null || Double.isNaN(engine.fuelKgPerS(1)))) {
             Tree at = file.get("engine") == null ? file : file.get("engine");
             problems.add(
@@ -290,11 +292,15 @@ final class ShapeCheck {
 
     private void reference(List<Point> points, List<Run> runs) {
         boolean known = points.stream().anyMatch(point -> point instanceof Tank || point instanceof Held);
+        // a point whose kind could not be read may be the one: that was complained of
         boolean written = file.get("points") instanceof Tree.Branch branch
                 && branch.entries().stream()
                         .anyMatch(entry -> entry.value() instanceof Tree.Branch point
-                                && point.get("kind") instanceof Tree.Text kind
-                                && (kind.text().equals("tank") || kind.text().equals("held")));
+                                && !(point.get("kind") instanceof Tree.Text kind
+                                        && Keys.POINTS.stream()
+                                                .anyMatch(k -> k.word().equals(kind.text())
+                                                        && !List.of("tank", "held")
+                                                                .contains(k.word()))));
         if (!known && !written) {
             problems.add(
                     place(file.get("points"), ""),
