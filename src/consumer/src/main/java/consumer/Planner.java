@@ -31,7 +31,7 @@ public final class Planner {
                                 .with("feed", Tree.of("from", "regulator", "to", "rail")
                                         .with("parts", Tree.items(Tree.of(
                                                 "hose", "race PTFE -6", "length", "4.2 m", "ends", "straight to 90")))))
-                        .with("limits", Tree.of().with("rail", Tree.of("pressure", "at least 380 kPa"))),
+                        .with("limits", Tree.of().with("rail", Tree.of("pressure", "at least 396 kPa"))),
                 "");
         Result result = Result.of(feed).orThrow();
         for (PartRow row : result.rows()) {
