@@ -58,7 +58,8 @@ final class Way {
                     || at instanceof Draw
                     || at instanceof Junction
                     || result.circuit().device(point).orElse(null) instanceof Thermostat;
-            if (feeding == null || !mayGoOn) {
+            boolean asked = steps == 0 && point.equals(subject); // a drain is asked for what comes to its tank
+            if (feeding == null || !(mayGoOn || asked)) {
                 break;
             }
             way.addAll(0, result.rows(feeding.id()));
