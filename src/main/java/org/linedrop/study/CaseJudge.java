@@ -15,6 +15,7 @@ import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Service;
+import org.linedrop.fact.ProblemsException;
 import org.linedrop.fluid.Band;
 import org.linedrop.network.Bores;
 import org.linedrop.network.CircuitNetwork;
@@ -170,9 +171,13 @@ final class CaseJudge {
             return CaseVerdict.ADEQUATE; // too much is not said where a limit could not be judged
         }
         List<Change> smaller = Sizes.smallerEverywhere(circuit);
-        return !smaller.isEmpty() && CaseResult.of(circuit.with(smaller)).holds()
-                ? CaseVerdict.OVERSIZED
-                : CaseVerdict.ADEQUATE;
+        try {
+            return !smaller.isEmpty() && CaseResult.of(circuit.with(smaller)).holds()
+                    ? CaseVerdict.OVERSIZED
+                    : CaseVerdict.ADEQUATE;
+        } catch (ProblemsException notMade) {
+            return CaseVerdict.ADEQUATE;
+        }
     }
 
     private static boolean holds(Result other, LimitRow row) {
@@ -275,7 +280,12 @@ final class CaseJudge {
     }
 
     private Optional<CaseCheck.Mend> tried(List<Change> changes, String words, LimitRow decisive) {
-        CaseResult changed = CaseResult.of(circuit.with(changes));
+        CaseResult changed;
+        try {
+            changed = CaseResult.of(circuit.with(changes));
+        } catch (ProblemsException notMade) {
+            return Optional.empty(); // a size that is sold without ends that are known
+        }
         boolean holds = changed.outcome() == Outcome.CONVERGED
                 && changed.limits().stream().allMatch(CaseJudge::heldAtUsualBores);
         return holds
