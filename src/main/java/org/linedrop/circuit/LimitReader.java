@@ -135,8 +135,8 @@ final class LimitReader {
 
     /** A bound as Linedrop writes it; the text itself where it is none. */
     static String canonical(String kind, String quantity, String text) {
-        Dimension dimension =
-                quantities(kind).getOrDefault(quantity, quantity.startsWith(OVER) ? Dimension.PRESSURE_DIFFERENCE : null);
+        Dimension dimension = quantities(kind)
+                .getOrDefault(quantity, quantity.startsWith(OVER) ? Dimension.PRESSURE_DIFFERENCE : null);
         try {
             return dimension == null
                     ? text
@@ -156,7 +156,8 @@ final class LimitReader {
         Dimension dimension = known.get(bound.key());
         if (dimension == null && bound.key().startsWith(OVER) && known.containsKey("pressure")) {
             String other = kind(bound.key().substring(OVER.length()));
-            dimension = other != null && quantities(other).containsKey("pressure") ? Dimension.PRESSURE_DIFFERENCE : null;
+            dimension =
+                    other != null && quantities(other).containsKey("pressure") ? Dimension.PRESSURE_DIFFERENCE : null;
         }
         if (dimension == null) {
             problem(

@@ -62,7 +62,12 @@ final class TrappedAir {
     /** The places of a run whose heights are known, each beside the next. */
     private void way(Run run) {
         List<String> places = new ArrayList<>();
-        add(places, run.from().element(), circuit.point(run.from().element()).map(Point::position).orElse(device(run.from().element())));
+        add(
+                places,
+                run.from().element(),
+                circuit.point(run.from().element())
+                        .map(Point::position)
+                        .orElse(device(run.from().element())));
         for (int i = 0; i < run.via().size(); i++) {
             add(places, run.id() + ", way-point " + (i + 1), run.via().get(i));
         }
@@ -71,7 +76,12 @@ final class TrappedAir {
                 add(places, through.device(), device(through.device()));
             }
         }
-        add(places, run.to().element(), circuit.point(run.to().element()).map(Point::position).orElse(device(run.to().element())));
+        add(
+                places,
+                run.to().element(),
+                circuit.point(run.to().element())
+                        .map(Point::position)
+                        .orElse(device(run.to().element())));
         for (int i = 1; i < places.size(); i++) {
             beside.computeIfAbsent(places.get(i - 1), key -> new ArrayList<>()).add(places.get(i));
             beside.computeIfAbsent(places.get(i), key -> new ArrayList<>()).add(places.get(i - 1));

@@ -38,14 +38,18 @@ class DeviceStatesTest {
 
     private static Circuit bench(String points, String devices, String runs) {
         return CircuitFile.read(
-                HEAD + "points:\n" + points.indent(2) + "devices:\n" + devices.indent(2) + "runs:\n" + runs.indent(2), "bench.yaml");
+                HEAD + "points:\n" + points.indent(2) + "devices:\n" + devices.indent(2) + "runs:\n" + runs.indent(2),
+                "bench.yaml");
     }
 
     /** One device between two held pressures. */
     private static DeviceRow between(double inKPa, double outKPa, String device) {
         Circuit circuit = bench(
                 String.format(
-                        Locale.ROOT, "in: {kind: held, pressure: %s kPa}\nout: {kind: held, pressure: %s kPa}", inKPa, outKPa),
+                        Locale.ROOT,
+                        "in: {kind: held, pressure: %s kPa}\nout: {kind: held, pressure: %s kPa}",
+                        inKPa,
+                        outKPa),
                 "device: " + device,
                 "line: {from: in, to: out, parts: [{through: device}]}");
         return Result.of(circuit).orThrow().device("device").orElseThrow();
@@ -85,7 +89,8 @@ class DeviceStatesTest {
 
     @Test
     void twoRatedPointsAreBothMet() {
-        String cooler = "{kind: cooler, drop: 60 kPa at 200 L/h with 10 cSt, second point: 20 kPa at 100 L/h with 10 cSt}";
+        String cooler =
+                "{kind: cooler, drop: 60 kPa at 200 L/h with 10 cSt, second point: 20 kPa at 100 L/h with 10 cSt}";
         assertThat(litresPerHour(between(60, 0, cooler))).isCloseTo(200, within(1e-6));
         assertThat(litresPerHour(between(20, 0, cooler))).isCloseTo(100, within(1e-6));
         assertThat(litresPerHour(between(120, 0, cooler))).isCloseTo(300, within(1e-6)); // 0.1 Q + 0.001 Q2
@@ -110,8 +115,9 @@ class DeviceStatesTest {
 
     @Test
     void aDeadHeadRegulatorThrottlesAndLocksUp() {
-        String regulator = "{kind: dead-head regulator, holds: 40 kPa over air, droop: 10 kPa from 0 to 100 L/h, creep: 4 kPa,"
-                + " wide open: 20 kPa at 100 L/h}";
+        String regulator =
+                "{kind: dead-head regulator, holds: 40 kPa over air, droop: 10 kPa from 0 to 100 L/h, creep: 4 kPa,"
+                        + " wide open: 20 kPa at 100 L/h}";
         Circuit circuit = bench(
                 "in: {kind: held, pressure: 100 kPa}\nbowl: {kind: draw, takes: 50 L/h, bore: vessel}",
                 "device: " + regulator,
@@ -119,18 +125,21 @@ class DeviceStatesTest {
         Result usual = Result.of(circuit).orThrow();
         assertThat(usual.point("bowl").orElseThrow().staticPressurePa()).isCloseTo(35_000, within(1e-3));
         assertThat(usual.device("device").orElseThrow().state()).isEqualTo("in control");
-        Result low = Result.of(circuit.with(List.of(Change.of("in", "pressure", "38 kPa")))).orThrow();
+        Result low = Result.of(circuit.with(List.of(Change.of("in", "pressure", "38 kPa"))))
+                .orThrow();
         assertThat(low.point("bowl").orElseThrow().staticPressurePa()).isCloseTo(33_000, within(1e-3)); // 38 - 20/4
         assertThat(low.device("device").orElseThrow().state()).isEqualTo("wide open");
-        Result still = Result.of(circuit.with(List.of(Change.of("bowl", "takes", "0 L/h")))).orThrow();
+        Result still = Result.of(circuit.with(List.of(Change.of("bowl", "takes", "0 L/h"))))
+                .orThrow();
         assertThat(still.device("device").orElseThrow().figure("lockUpPa").orElseThrow())
                 .isCloseTo(44_000, within(1e-6));
     }
 
     @Test
     void aBypassRegulatorHoldsOverManifoldOrAPoint() {
-        String points = "tank: {kind: tank}\nin: {kind: held, pressure: 400 kPa}\nother: {kind: held, pressure: 30 kPa}\n"
-                + "gauge: {kind: joint}";
+        String points =
+                "tank: {kind: tank}\nin: {kind: held, pressure: 400 kPa}\nother: {kind: held, pressure: 30 kPa}\n"
+                        + "gauge: {kind: joint}";
         String runs = "feed: {from: in, to: regulator.inlet, parts: [{through: filter}]}\n"
                 + "spill: {from: regulator.return, to: tank.return, parts: none}\n"
                 + "dead end: {from: other, to: gauge, parts: none}";
@@ -211,18 +220,42 @@ class DeviceStatesTest {
         Circuit spill = Examples.circuit("return-style.yaml");
         Circuit oil = Examples.circuit("oil-cooler.yaml");
         return Stream.of(
-                new Sweep("regulator shuts", "regulator", 200, 460, flow -> spill.with(
-                        List.of(number("engine", "flow", flow, "L/h")))),
-                new Sweep("regulator opens wide", "regulator", 20, 300, set -> spill.in("idle")
-                        .with(List.of(Change.of("regulator", "holds", set + " kPa over air")))),
-                new Sweep("relief opens", "relief", 300, 6500, speed -> oil.with(
-                        List.of(number("engine", "speed", speed, "rpm")))),
-                new Sweep("thermostat begins to open", "plate", 75, 85, temperature -> oil.with(
-                        List.of(number("plate", "temperature", temperature, "C")))),
-                new Sweep("thermostat is open", "plate", 86, 95, temperature -> oil.with(
-                        List.of(number("plate", "temperature", temperature, "C")))),
-                new Sweep("filter bypass opens", "filter", 1, 20, clog -> oil.with(
-                        List.of(Change.of("filter", "clog", clog + " x")))));
+                new Sweep(
+                        "regulator shuts",
+                        "regulator",
+                        200,
+                        460,
+                        flow -> spill.with(List.of(number("engine", "flow", flow, "L/h")))),
+                new Sweep(
+                        "regulator opens wide",
+                        "regulator",
+                        20,
+                        300,
+                        set -> spill.in("idle").with(List.of(Change.of("regulator", "holds", set + " kPa over air")))),
+                new Sweep(
+                        "relief opens",
+                        "relief",
+                        300,
+                        6500,
+                        speed -> oil.with(List.of(number("engine", "speed", speed, "rpm")))),
+                new Sweep(
+                        "thermostat begins to open",
+                        "plate",
+                        75,
+                        85,
+                        temperature -> oil.with(List.of(number("plate", "temperature", temperature, "C")))),
+                new Sweep(
+                        "thermostat is open",
+                        "plate",
+                        86,
+                        95,
+                        temperature -> oil.with(List.of(number("plate", "temperature", temperature, "C")))),
+                new Sweep(
+                        "filter bypass opens",
+                        "filter",
+                        1,
+                        20,
+                        clog -> oil.with(List.of(Change.of("filter", "clog", clog + " x")))));
     }
 
     @ParameterizedTest
