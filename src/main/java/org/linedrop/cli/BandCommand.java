@@ -17,8 +17,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "band",
         description = {
-            "What all tolerances together make of the limits: bores, roughness, laws, fluid and pump drawn from their",
-            "bands. Margins at 5, 50 and 95 %, the probability that each limit holds, and what spreads it most.",
+            "What all tolerances together make of the limits.",
+            "Bores, roughness, laws, fluid and pump are drawn from their bands: margins at 5, 50 and 95 %, the probability",
+            "that each limit holds, and what spreads it most.",
             "Takes the case as written, unless --case or --all says otherwise."
         },
         footerHeading = "%nExamples:%n",

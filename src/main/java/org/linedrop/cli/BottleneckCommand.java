@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bottleneck",
         description = {
-            "Where the loss sits, by the thing you would change: a hose with its ends, a tube with its adapters. What",
-            "one size up of each gives, solved, and which bore is worth measuring first. Without --case: the worst case."
+            "Where the loss sits, by the thing you would change, and what one size up of each gives.",
+            "A hose goes with its ends, a tube with its adapters; one size up is solved; the bore that is worth measuring",
+            "first is named. Without --case: the worst case."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -18,8 +18,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "how-far",
         description = {
-            "How far one figure can go while every limit holds: the longest run, the highest power or temperature, the",
-            "lowest volts, the least pump. Or the figure that reaches a target: a pressure, a flow, an equal split.",
+            "How far one figure can go while every limit holds, or the figure that reaches a target.",
+            "The longest run, the highest power or temperature, the lowest volts, the least pump; a target is a pressure,",
+            "a flow or an equal split.",
             "Without --key: power, temperature, pumps and lengths, one after the other."
         },
         footerHeading = "%nExamples:%n",

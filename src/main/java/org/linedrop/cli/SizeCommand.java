@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "size",
         description = {
-            "The smallest, lightest or cheapest set of hose and tube sizes that holds every limit in every case of the",
-            "file, with the adapters it takes, the limit that decides, and the next best sets."
+            "The smallest, lightest or cheapest set of hose and tube sizes that holds every limit in every case.",
+            "With the adapters it takes, the limit that decides, and the next best sets."
         },
         footerHeading = "%nExamples:%n",
         footer = {
