@@ -15,6 +15,9 @@ final class DeviceTable {
     /** What the end of a figure's key says of its unit. */
     private record Ending(String text, Dimension dimension) {}
 
+    /** A duration; whole seconds are enough. */
+    private static final String SECONDS = "TimeS";
+
     private static final List<Ending> ENDINGS = List.of(
             new Ending("AbsolutePa", Dimension.ABSOLUTE_PRESSURE),
             new Ending("M3PerS", Dimension.VOLUME_FLOW),
@@ -62,6 +65,9 @@ final class DeviceTable {
     /** {@code spareFlowRatio 0.53} as {@code spare flow 53 %}. */
     private static String words(DeviceRow.Fact fact, Display display) {
         String key = fact.key();
+        if (key.endsWith(SECONDS)) {
+            return spaced(key.substring(0, key.length() - 1)) + " " + Math.round(fact.value()) + " s";
+        }
         for (Ending ending : ENDINGS) {
             if (key.endsWith(ending.text())) {
                 String name = key.substring(0, key.length() - ending.text().length());

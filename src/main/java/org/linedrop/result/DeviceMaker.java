@@ -7,12 +7,16 @@ import java.util.Optional;
 import org.linedrop.circuit.Device;
 import org.linedrop.circuit.FloatValve;
 import org.linedrop.circuit.GearPump;
+import org.linedrop.circuit.Hose;
 import org.linedrop.circuit.OneWayValve;
+import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Rail;
 import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Resistance;
+import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Thermostat;
+import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
 import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Trace;
@@ -71,9 +75,29 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
                     state,
                     new DeviceRow.Fact("risePa", -row.localDropPa()),
                     new DeviceRow.Fact("inletMarginPa", inletMarginPa(row)),
+                    new DeviceRow.Fact("fillTimeS", volumeM3() / flows.get(0)),
                     new DeviceRow.Fact("spilledFlowM3PerS", canSpill ? spilled / density : Double.NaN),
                     new DeviceRow.Fact("spareFlowRatio", canSpill ? spilled / wanted : Double.NaN));
         });
+    }
+
+    /** What all hose and hard line of the circuit hold: at its free flow the pump fills them in that over the flow. */
+    private double volumeM3() {
+        double volume = 0;
+        for (Run run : result.circuit().runs()) {
+            for (Part part : run.parts()) {
+                if (part instanceof Hose hose) {
+                    volume += volumeM3(hose.size().boreM(), hose.lengthM());
+                } else if (part instanceof Tube tube) {
+                    volume += volumeM3(tube.size().boreM(), tube.lengthM());
+                }
+            }
+        }
+        return volume;
+    }
+
+    private static double volumeM3(Figure bore, Figure length) {
+        return Math.PI / 4 * bore.value() * bore.value() * length.value();
     }
 
     /** What draws and rails take. */

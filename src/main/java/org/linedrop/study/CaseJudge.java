@@ -188,14 +188,16 @@ final class CaseJudge {
     private CaseCheck.@Nullable Culprit culprit(List<PartRow> way) {
         Map<String, Double> losses = new LinkedHashMap<>();
         double all = 0;
+        double height = 0;
         for (PartRow row : way) {
             if (!row.kind().endsWith("pump")) {
                 double loss = row.frictionDropPa() + row.localDropPa();
-                all += loss + row.liftDropPa();
+                all += loss;
+                height += row.liftDropPa();
                 losses.merge(row.part(), loss, Double::sum);
             }
         }
-        double total = all;
+        double total = all + Math.max(0, height); // height that is given back is no loss
         return losses.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
                 .filter(most -> most.getValue() > 0)
