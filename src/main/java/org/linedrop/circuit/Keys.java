@@ -18,7 +18,7 @@ public final class Keys {
             new Kind(
                     "draw",
                     "something that takes fluid",
-                    with(PointKeys.PLACE, PointKeys.TAKES, PointKeys.DRAW_LAW, PointKeys.GAUGE_BORE)),
+                    with(PointKeys.PLACE, PointKeys.TAKES, PointKeys.DRAW_LAW, PointKeys.DUTY, PointKeys.GAUGE_BORE)),
             new Kind("joint", "where runs meet", with(PointKeys.PLACE, PointKeys.GAUGE_BORE)),
             new Kind(
                     Junction.TEE,

@@ -38,6 +38,10 @@ final class PointKeys {
             "return height",
             number(Dimension.LENGTH, "m", NONE, 10, "Heights are from one datum in the vehicle"),
             "height of the return port; the outlet's when not given");
+    static final Key<Figure> DUTY = optional(
+            "duty",
+            number(Dimension.RATIO, "%", 0, 1, "Injectors are run to 80 or 85 %"),
+            "share of the time that injectors are open, where what they take is rated fully open; 100 % when not given");
     static final Key<Figure> VOLUME = optional(
             "volume",
             number(Dimension.VOLUME, "L", 0, 2, "Is that litres?"),

@@ -92,6 +92,26 @@ final class PointReader {
             return null;
         }
         Demands.question(fields, takes, id);
+        Figure duty = fields.get(PointKeys.DUTY);
+        if (duty != null) {
+            if (!(takes instanceof Demand.AtPressure rated)) {
+                fields.problem(
+                        PointKeys.DUTY,
+                        "a duty belongs to injectors rated at a pressure",
+                        "Write takes: 1600 L/h at 300 kPa over manifold, with law: jet, or leave the duty out");
+                return null;
+            }
+            Figure flow = rated.flowM3PerS();
+            takes = new Demand.AtPressure(
+                    new Figure(
+                            flow.low() * duty.low(),
+                            flow.value() * duty.value(),
+                            flow.high() * duty.high(),
+                            flow.source()),
+                    rated.pressurePa(),
+                    rated.viscosityM2PerS(),
+                    rated.over());
+        }
         if (takes instanceof Demand.AtPressure && !fields.has(PointKeys.DRAW_LAW)) {
             fields.problem(
                     PointKeys.TAKES,
