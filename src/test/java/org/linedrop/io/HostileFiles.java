@@ -27,11 +27,19 @@ final class HostileFiles {
 
     private final Map<String, byte[]> files = new LinkedHashMap<>();
 
-    private HostileFiles() {}
+    /** Large files are this many times smaller than the reader takes. */
+    private final int part;
 
-    /** All of them; the first is good, so that the others are known to be wrong in what they change only. */
-    static Map<String, byte[]> all() {
-        HostileFiles hostile = new HostileFiles();
+    private HostileFiles(int part) {
+        this.part = part;
+    }
+
+    /**
+     * All of them; large ones are as many times smaller than the reader takes as {@code part} says. The
+     * first is good, so that the others are known to be wrong in what they change only.
+     */
+    static Map<String, byte[]> all(int part) {
+        HostileFiles hostile = new HostileFiles(part);
         hostile.text("good", FEED);
         hostile.bytes();
         hostile.numbers();
@@ -203,40 +211,40 @@ final class HostileFiles {
     private void large() {
         int most = TreeReader.LARGEST_BYTES;
         text("over the limit", "#".repeat(most + 1));
-        text("one long remark", FEED + "#".repeat(most - 1000));
-        text("one long line", "a: " + "b".repeat(most - 10));
-        text("one long number", FEED.replace("1 m", "1".repeat(900_000) + " m"));
-        text("one long unit", FEED.replace("1 m", "1 " + "m/".repeat(400_000)));
-        text("many spaces in a value", FEED.replace("1 m", "1" + " ".repeat(900_000) + "m"));
-        text("many words in a value", FEED.replace("race rubber -6", "race rubber " + "-6 ".repeat(300_000)));
-        text("many commas", FEED.replace("1 m", "1" + ",1".repeat(400_000) + " m"));
-        text("many quotation marks", "a: " + "'".repeat(900_000));
-        text("many colons", "a: b" + ":b".repeat(400_000));
-        text("deep brackets", "a: " + "[".repeat(900_000));
-        text("deep braces", "a: " + "{b: ".repeat(200_000));
-        text("deep dashes", "- ".repeat(400_000));
-        text("deep questions", "? ".repeat(400_000));
-        text("closed only", "a: " + "]".repeat(900_000));
+        text("one long remark", FEED + "#".repeat(most / part - 1000));
+        text("one long line", "a: " + "b".repeat(most / part - 10));
+        text("one long number", FEED.replace("1 m", "1".repeat(900_000 / part) + " m"));
+        text("one long unit", FEED.replace("1 m", "1 " + "m/".repeat(400_000 / part)));
+        text("many spaces in a value", FEED.replace("1 m", "1" + " ".repeat(900_000 / part) + "m"));
+        text("many words in a value", FEED.replace("race rubber -6", "race rubber " + "-6 ".repeat(300_000 / part)));
+        text("many commas", FEED.replace("1 m", "1" + ",1".repeat(400_000 / part) + " m"));
+        text("many quotation marks", "a: " + "'".repeat(900_000 / part));
+        text("many colons", "a: b" + ":b".repeat(400_000 / part));
+        text("deep brackets", "a: " + "[".repeat(900_000 / part));
+        text("deep braces", "a: " + "{b: ".repeat(200_000 / part));
+        text("deep dashes", "- ".repeat(400_000 / part));
+        text("deep questions", "? ".repeat(400_000 / part));
+        text("closed only", "a: " + "]".repeat(900_000 / part));
         text("deep steps", steps(1000));
-        text("many keys", lines(10_000, "k%d: v"));
-        text("the same key", lines(100_000, "k: v"));
-        text("many lines of nothing", "\n".repeat(900_000));
-        text("many lines of one key", "a:\n" + "  b\n".repeat(200_000));
+        text("many keys", lines(40_000 / part, "k%d: v"));
+        text("the same key", lines(100_000 / part, "k: v"));
+        text("many lines of nothing", "\n".repeat(900_000 / part));
+        text("many lines of one key", "a:\n" + "  b\n".repeat(200_000 / part));
         text(
                 "many points",
-                FEED.replace("runs:", lines(5_000, "  p%d: {kind: draw, takes: 1 L/h, height: 0 m}") + "runs:"));
+                FEED.replace("runs:", lines(20_000 / part, "  p%d: {kind: draw, takes: 1 L/h, height: 0 m}") + "runs:"));
         text(
                 "many runs",
                 FEED
                         + lines(
-                                2_000,
+                                4_000 / part,
                                 "  r%d: {from: tank, to: rail, parts: [{hose: race rubber -6, length: 1 m, ends: none}]}"));
-        text("many devices", FEED + "devices:\n" + lines(5_000, "  d%d: {kind: return regulator, set: 3 bar}"));
-        text("many limits", FEED + "limits:\n" + lines(5_000, "  rail%d: {pressure: at least 1 bar}"));
-        text("many parts", FEED + lines(20_000, "      - {hose: race rubber -6, length: %d mm, ends: none}"));
-        text("many wrong parts", FEED + lines(20_000, "      - {hoes: race rubber -6, lenght: %d xy}"));
-        text("many cases", FEED + "cases:\n" + lines(500, "  c%d: {fluid: water}"));
-        text("many catalogue files", FEED + "catalogue:\n  files:\n" + lines(5_000, "    - f%d.yaml"));
+        text("many devices", FEED + "devices:\n" + lines(5_000 / part, "  d%d: {kind: return regulator, set: 3 bar}"));
+        text("many limits", FEED + "limits:\n" + lines(5_000 / part, "  rail%d: {pressure: at least 1 bar}"));
+        text("many parts", FEED + lines(20_000 / part, "      - {hose: race rubber -6, length: %d mm, ends: none}"));
+        text("many wrong parts", FEED + lines(20_000 / part, "      - {hoes: race rubber -6, lenght: %d xy}"));
+        text("many cases", FEED + "cases:\n" + lines(2_000 / part, "  c%d: {fluid: water}"));
+        text("many catalogue files", FEED + "catalogue:\n  files:\n" + lines(20_000 / part, "    - f%d.yaml"));
     }
 
     private static String aliases(int levels) {
