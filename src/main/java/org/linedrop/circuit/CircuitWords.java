@@ -71,12 +71,13 @@ public final class CircuitWords {
     }
 
     private static Tree.Branch each(Tree.Branch section, Element element) {
-        Tree.Branch made = EMPTY;
+        // one list, not entry by entry onto a copy: a section may have thousands
+        List<Tree.Entry> made = new ArrayList<>();
         for (Tree.Entry entry : section.entries()) {
-            made = made.with(
-                    entry.key(), entry.value() instanceof Tree.Branch said ? element.made(said) : entry.value());
+            Tree value = entry.value() instanceof Tree.Branch said ? element.made(said) : entry.value();
+            made.add(new Tree.Entry(entry.key(), value.line(), value.column(), value));
         }
-        return made;
+        return new Tree.Branch(made, 0, 0);
     }
 
     private static @Nullable Kind kind(Tree.Branch said, List<Kind> kinds) {

@@ -27,6 +27,9 @@ final class ShapeCheck {
         for (Run run : runs) {
             port(run, "from", run.from());
             port(run, "to", run.to());
+            if (run.from().equals(run.to())) {
+                toItself(run);
+            }
         }
         for (Point point : points) {
             if (point instanceof Junction junction) {
@@ -63,6 +66,17 @@ final class ShapeCheck {
 
     private boolean in(String section, String id) {
         return file.get(section) instanceof Tree.Branch branch && branch.get(id) != null;
+    }
+
+    /** Nothing would say which way anything flows in it. */
+    private void toItself(Run run) {
+        Tree.Branch tree = runTree(run);
+        problems.add(
+                place(tree == null ? null : tree.get("to"), run.id()),
+                "to",
+                run.to().text(),
+                "the run starts and ends at " + run.to().text(),
+                "Let it end at another point, or cut it in two at a point of its own (kind: joint)");
     }
 
     private void port(Run run, String key, Port port) {

@@ -5,152 +5,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.linedrop.network.DeviceLaw;
-import org.linedrop.network.FixedFlow;
-import org.linedrop.network.Law;
-import org.linedrop.network.Network;
-import org.linedrop.network.NetworkBuilder;
-import org.linedrop.network.OneWay;
-import org.linedrop.network.Prescribed;
 
-/**
- * Random circuits full of check valves, relief valves, bypass and reducing regulators, whose answers are checked against
- * what each state means, written out here without the residual of the devices.
- */
+/** Circuits full of devices, whose answers are checked against what each state means; more in {@link CircuitSurvey}. */
 class DeviceCircuitsPropertyTest {
-    /** Of the first 20,000 seeds, 77 need continuation and 11 (the first is 7215) stall all the same: an open fault. */
     private static final int CIRCUITS = 5000;
-
-    private record Device(int branch, char kind, double set, double slope, double open, int reference) {}
-
-    private Random random;
-    private List<Device> devices;
 
     @Test
     void statesMeanWhatTheySay() {
         int continued = 0;
         List<Integer> steps = new ArrayList<>();
         for (int seed = 0; seed < CIRCUITS; seed++) {
-            random = new Random(seed);
-            devices = new ArrayList<>();
-            Network network = circuit(seed % 2 == 0);
-            Solution s = Solver.usual().solve(network);
+            DeviceCircuits circuit = DeviceCircuits.of(seed);
+            Solution s = Solver.usual().solve(circuit.network());
             assertThat(s.outcome()).describedAs("seed %d: %s", seed, s.detail()).isEqualTo(Outcome.CONVERGED);
             continued += s.continuations() > 0 ? 1 : 0;
             steps.add(s.iterations());
-            for (Device d : devices) {
-                check(seed, d, network, s);
-            }
+            circuit.check(s);
         }
         Collections.sort(steps);
         assertThat(steps.get(CIRCUITS / 2)).isLessThanOrEqualTo(9);
         assertThat(continued).describedAs("circuits that needed continuation").isLessThan(CIRCUITS / 100);
-    }
-
-    private static void check(int seed, Device d, Network network, Solution s) {
-        double q = s.massFlowKgPerS(d.branch);
-        double in = s.totalPressurePa(network.from(d.branch));
-        double out = s.totalPressurePa(network.to(d.branch));
-        double reference = d.reference < 0 ? 0 : s.totalPressurePa(d.reference);
-        double slack = 2e-9 * s.pressureScalePa();
-        double flowSlack = 2e-9 * s.flowScaleKgPerS();
-        double spare = in - out - d.open * q * Math.abs(q);
-        double control = switch (d.kind) {
-            case 'r' -> in - reference - d.set - d.slope * q;
-            case 'd' -> d.set + reference - out - d.slope * q;
-            default -> Double.POSITIVE_INFINITY;
-        };
-        String what = "seed " + seed + " " + d + " q " + q + " spare " + spare + " control " + control;
-        assertThat(q).describedAs(what).isGreaterThanOrEqualTo(-flowSlack);
-        switch (s.state(d.branch)) {
-            case DeviceLaw.SHUT -> {
-                assertThat(Math.abs(q)).describedAs(what).isLessThanOrEqualTo(flowSlack);
-                assertThat(Math.min(spare, control)).describedAs(what).isLessThanOrEqualTo(slack);
-            }
-            case DeviceLaw.IN_CONTROL -> {
-                assertThat(Math.abs(control)).describedAs(what).isLessThanOrEqualTo(slack);
-                assertThat(spare).describedAs(what).isGreaterThanOrEqualTo(-slack);
-            }
-            default -> {
-                assertThat(Math.abs(spare)).describedAs(what).isLessThanOrEqualTo(slack);
-                assertThat(control).describedAs(what).isGreaterThanOrEqualTo(-slack);
-            }
-        }
-    }
-
-    /** Either with draws and every point tied to a given pressure by open lines, or without draws and devices anywhere. */
-    private Network circuit(boolean draws) {
-        NetworkBuilder b = Network.builder();
-        int points = 4 + random.nextInt(12);
-        int fixed = 1 + random.nextInt(3);
-        for (int i = 0; i < points; i++) {
-            if (i < fixed) {
-                b.fixedPoint(100e3 * random.nextInt(6));
-            } else {
-                b.freePoint(draws && random.nextInt(3) == 0 ? 0.03 * random.nextDouble() : 0);
-            }
-        }
-        for (int i = 1; i < points; i++) {
-            if (draws) {
-                b.branch(random.nextInt(i), i, line());
-            } else {
-                add(b, random.nextInt(i), i, fixed, false);
-            }
-        }
-        int extra = 1 + random.nextInt(points);
-        for (int i = 0; i < extra; i++) {
-            int from = random.nextInt(points);
-            int to = random.nextInt(points);
-            if (from != to) {
-                add(b, from, to, fixed, draws);
-            }
-        }
-        return b.build();
-    }
-
-    private void add(NetworkBuilder b, int from, int to, int fixed, boolean forced) {
-        double open = 1e6 * Math.exp(6 * random.nextDouble());
-        Law law = Prescribed.pressurePower(open, 2);
-        double typical = OneWay.secantSlope(law, 0.02);
-        double set = 50e3 + 350e3 * random.nextDouble();
-        int kind = random.nextInt(7);
-        // an ideal valve that holds a given pressure would hold nothing
-        boolean holdsGiven = kind == 1 && from < fixed || kind == 2 && to < fixed;
-        double slope = random.nextBoolean() && !holdsGiven ? 0 : 1e5 * Math.exp(4 * random.nextDouble());
-        int reference = random.nextInt(3) == 0 ? random.nextInt(fixed) : -1;
-        switch (kind) {
-            case 0 -> devices.add(new Device(b.device(from, to, -1, OneWay.check(law, typical)), 'c', 0, 0, open, -1));
-            case 1 ->
-                devices.add(new Device(
-                        b.device(from, to, reference, OneWay.relief(set, slope, 0, law, typical)),
-                        'r',
-                        set,
-                        slope,
-                        open,
-                        reference));
-            case 2 ->
-                devices.add(new Device(
-                        b.device(from, to, reference, OneWay.reducing(set, slope, 0, law, typical)),
-                        'd',
-                        set,
-                        slope,
-                        open,
-                        reference));
-            case 3 -> {
-                if (forced) {
-                    b.device(from, to, -1, new FixedFlow(0.02 * random.nextDouble(), typical));
-                }
-                b.branch(from, to, law);
-            }
-            default -> b.branch(from, to, line());
-        }
-    }
-
-    private Law line() {
-        return random.nextBoolean()
-                ? Prescribed.pressurePower(1e6 * Math.exp(6 * random.nextDouble()), 2)
-                : Prescribed.colebrook(2, 8e-3, 0, 2, 750, 5e-4);
     }
 }

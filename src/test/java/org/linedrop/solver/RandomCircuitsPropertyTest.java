@@ -17,13 +17,19 @@ class RandomCircuitsPropertyTest {
     @Test
     void all500AgreeWithTheReference() {
         for (long seed = 0; seed < CIRCUITS; seed++) {
-            Comparison c = compare(seed);
-            assertThat(c.solution.outcome())
-                    .describedAs("seed %d: %s", seed, c.solution.detail())
-                    .isEqualTo(Outcome.CONVERGED);
-            assertThat(c.flow).describedAs("flows of seed %d", seed).isLessThan(AGREEMENT);
-            assertThat(c.pressure).describedAs("pressures of seed %d", seed).isLessThan(AGREEMENT);
+            assertThat(agrees(seed)).describedAs("seed %d converges", seed).isTrue();
         }
+    }
+
+    /** False when there is no answer to compare; fails when the two differ. */
+    static boolean agrees(long seed) {
+        Comparison c = compare(seed);
+        if (c.solution.outcome() != Outcome.CONVERGED) {
+            return false;
+        }
+        assertThat(c.flow).describedAs("flows of seed %d", seed).isLessThan(AGREEMENT);
+        assertThat(c.pressure).describedAs("pressures of seed %d", seed).isLessThan(AGREEMENT);
+        return true;
     }
 
     private record Comparison(Solution solution, double flow, double pressure) {}
