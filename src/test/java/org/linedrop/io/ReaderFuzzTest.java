@@ -144,7 +144,8 @@ class ReaderFuzzTest {
 
     @Test
     void hostileFiles() throws IOException {
-        for (Map.Entry<String, byte[]> hostile : HostileFiles.all(FILES > USUAL ? 1 : 20).entrySet()) {
+        for (Map.Entry<String, byte[]> hostile :
+                HostileFiles.all(FILES > USUAL ? 1 : 20).entrySet()) {
             check(hostile.getKey(), hostile.getValue());
         }
     }
@@ -266,7 +267,8 @@ class ReaderFuzzTest {
             circuit = CircuitFile.read(file);
         } catch (ProblemsException wrong) {
             assertThat(wrong.problems()).isNotEmpty();
-            for (Problem problem : wrong.problems().subList(0, Math.min(300, wrong.problems().size()))) {
+            for (Problem problem :
+                    wrong.problems().subList(0, Math.min(300, wrong.problems().size()))) {
                 assertThat(problem.message()).isNotBlank();
                 assertThat(problem.line())
                         .doesNotContain("\n")

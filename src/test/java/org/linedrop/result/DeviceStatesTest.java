@@ -352,7 +352,8 @@ class DeviceStatesTest {
                 "filter: {kind: filter, drop: 1e-6 kPa at 1000 L/h, exponent: 1 x}",
                 "line: {from: rail, to: injectors, parts: [{through: filter}]}");
         // over a manifold at -60 kPa there are 400 kPa across them
-        double flow = Result.of(circuit).orThrow().device("filter").orElseThrow().flowM3PerS();
+        double flow =
+                Result.of(circuit).orThrow().device("filter").orElseThrow().flowM3PerS();
         assertThat(flow * 3.6e6).isCloseTo(1600 * 0.8 * Math.sqrt(400.0 / 300.0), within(1e-3));
     }
 
