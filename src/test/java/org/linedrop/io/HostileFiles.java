@@ -232,7 +232,8 @@ final class HostileFiles {
         text("many lines of one key", "a:\n" + "  b\n".repeat(200_000 / part));
         text(
                 "many points",
-                FEED.replace("runs:", lines(20_000 / part, "  p%d: {kind: draw, takes: 1 L/h, height: 0 m}") + "runs:"));
+                FEED.replace(
+                        "runs:", lines(20_000 / part, "  p%d: {kind: draw, takes: 1 L/h, height: 0 m}") + "runs:"));
         text(
                 "many runs",
                 FEED

@@ -36,8 +36,7 @@ class FileShapePropertyTest {
     }
 
     private static String point(Line line, double times) {
-        return String.format(
-                Locale.ROOT, "  %s: {kind: draw, takes: %.6f L/h}\n", line.to, times * line.drawLitres);
+        return String.format(Locale.ROOT, "  %s: {kind: draw, takes: %.6f L/h}\n", line.to, times * line.drawLitres);
     }
 
     private static String run(Line line, int pieces) {
@@ -128,8 +127,12 @@ class FileShapePropertyTest {
             for (Line line : lines) {
                 double here = friction(usual, line);
                 assertThat(here).as("seed %d, %s", seed, line.to).isPositive();
-                assertThat(friction(more, line)).as("seed %d, %s", seed, line.to).isGreaterThan(here);
-                assertThat(friction(wide, line)).as("seed %d, %s", seed, line.to).isLessThan(here);
+                assertThat(friction(more, line))
+                        .as("seed %d, %s", seed, line.to)
+                        .isGreaterThan(here);
+                assertThat(friction(wide, line))
+                        .as("seed %d, %s", seed, line.to)
+                        .isLessThan(here);
             }
         }
     }

@@ -146,11 +146,6 @@ class BalancePropertyTest {
         double bore = 5e-3 + 0.02 * random.nextDouble();
         double roughness = 0.01 * random.nextDouble() * bore;
         return Prescribed.colebrook(
-                s * (0.1 + 3 * random.nextDouble()),
-                s * bore,
-                s * roughness,
-                5 * random.nextDouble(),
-                800,
-                viscosity);
+                s * (0.1 + 3 * random.nextDouble()), s * bore, s * roughness, 5 * random.nextDouble(), 800, viscosity);
     }
 }
