@@ -53,7 +53,7 @@ final class DeviceKeys {
             "how its table is read between rows: smooth curve when not given");
     static final Key<RatedPoint> DROP = required(
             "drop",
-            KeyForms.form("6 kPa at 300 L/h", RatedPoint::read, RatedPoint::write),
+            KeyForms.form("6 kPa at 300 L/h", RatedPoint::loss, RatedPoint::write),
             "drop at a rated flow, clean and open",
             "Write for example: drop: 6 kPa at 300 L/h");
     static final Key<Figure> EXPONENT = optional(
@@ -78,7 +78,7 @@ final class DeviceKeys {
             "what the held pressure gains with the spilled flow, from two gauge readings");
     static final Key<RatedPoint> WIDE_OPEN = optional(
             "wide open",
-            KeyForms.form("35 kPa at 400 L/h", RatedPoint::read, RatedPoint::write),
+            KeyForms.form("35 kPa at 400 L/h", RatedPoint::loss, RatedPoint::write),
             "drop with the valve wide open; the idle floor is unknown without it");
     static final Key<Figure> MOVES = required(
             "moves",
@@ -87,7 +87,7 @@ final class DeviceKeys {
             "Write for example: moves: 9.5 mL/rev");
     static final Key<RatedPoint> LEAKS = required(
             "leaks",
-            KeyForms.form("3 L/min at 400 kPa with 14 cSt", RatedPoint::read, RatedPoint::writeFlowFirst),
+            KeyForms.form("3 L/min at 400 kPa with 14 cSt", RatedPoint::loss, RatedPoint::writeFlowFirst),
             "what slips back at a rated pressure, with the liquid it was measured with",
             "Write for example: leaks: 3 L/min at 400 kPa with 14 cSt");
     static final Key<Factor> TURNS = optional(
@@ -125,7 +125,7 @@ final class DeviceKeys {
 
     static final Key<RatedPoint> SECOND = optional(
             "second point",
-            KeyForms.form("2 kPa at 100 L/h", RatedPoint::read, RatedPoint::write),
+            KeyForms.form("2 kPa at 100 L/h", RatedPoint::loss, RatedPoint::write),
             "drop at another flow of the same liquid, which settles how the drop rises");
     static final Key<Figure> HEAT = optional(
             "heat",
@@ -141,12 +141,12 @@ final class DeviceKeys {
             "drop at which it begins to open; 0 when not given");
     static final Key<RatedPoint> CHECK_DROP = required(
             "drop",
-            KeyForms.form("3 kPa at 300 L/h", RatedPoint::read, RatedPoint::write),
+            KeyForms.form("3 kPa at 300 L/h", RatedPoint::loss, RatedPoint::write),
             "drop at a rated flow, over its opening pressure",
             "Write for example: drop: 3 kPa at 300 L/h");
     static final Key<RatedPoint> ALL_OPEN = required(
             "wide open",
-            KeyForms.form("560 kPa at 60 L/min with 14 cSt", RatedPoint::read, RatedPoint::write),
+            KeyForms.form("560 kPa at 60 L/min with 14 cSt", RatedPoint::loss, RatedPoint::write),
             "drop at the flow at which the valve is wide open",
             "Write for example: wide open: 560 kPa at 60 L/min with 14 cSt, off the sheet or from a gauge");
     static final Key<Rise> DROOP = optional(

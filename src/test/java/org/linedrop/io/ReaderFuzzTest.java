@@ -41,6 +41,8 @@ class ReaderFuzzTest {
     /** Circuits of more points are read and written only. */
     private static final int MOST_SOLVED = 200;
 
+    private static final String LINE_END = "\n";
+
     private static final String[] PIECES = {
         " ",
         "  ",
@@ -165,7 +167,11 @@ class ReaderFuzzTest {
         int read = 0;
         for (int i = 0; i < FILES; i++) {
             byte[] sample = samples.get(random.nextInt(samples.size()));
-            byte[] made = random.nextInt(4) == 0 ? otherBytes(sample, random) : otherTokens(sample, random);
+            byte[] made = switch (random.nextInt(4)) {
+                case 0 -> otherBytes(sample, random);
+                case 1 -> otherTokens(sample, random);
+                default -> otherNumbers(sample, random);
+            };
             read += check("file " + i + " of seed " + SEED, made) ? 1 : 0;
         }
         assertThat(read).as("files that can be read all the same").isBetween(FILES / 20, FILES - FILES / 20);
@@ -203,6 +209,23 @@ class ReaderFuzzTest {
         return random.nextInt(8) == 0 ? java.util.Arrays.copyOf(made, random.nextInt(made.length)) : made;
     }
 
+    /** Leaves a file that can mostly be read, so that what is behind the reader is tried too. */
+    private static byte[] otherNumbers(byte[] sample, SplittableRandom random) {
+        StringBuilder text = new StringBuilder(new String(sample, StandardCharsets.UTF_8));
+        for (int n = random.nextInt(1, 4); n > 0; n--) {
+            int at = random.nextInt(text.length());
+            while (at < text.length() && !Character.isDigit(text.charAt(at))) {
+                at++;
+            }
+            int end = at;
+            while (end < text.length() && Character.isDigit(text.charAt(end))) {
+                end++;
+            }
+            text.replace(at, end, Integer.toString(random.nextInt(4) == 0 ? 0 : random.nextInt(1, 2000)));
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
     private byte[] otherTokens(byte[] sample, SplittableRandom random) {
         StringBuilder text = new StringBuilder(new String(sample, StandardCharsets.UTF_8));
         for (int n = random.nextInt(1, 4); n > 0; n--) {
@@ -232,7 +255,7 @@ class ReaderFuzzTest {
 
     /** Moves, repeats or drops a line. */
     private static void otherLine(StringBuilder text, int at, SplittableRandom random) {
-        int start = text.lastIndexOf("\n", at) + 1;
+        int start = text.lastIndexOf(LINE_END, at) + 1;
         int end = text.indexOf("\n", at);
         String line = text.substring(Math.min(start, at), end < 0 ? text.length() : end + 1);
         int way = random.nextInt(3);

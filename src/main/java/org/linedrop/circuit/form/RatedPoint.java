@@ -66,6 +66,21 @@ public record RatedPoint(Figure drop, Figure flow, @Nullable Figure viscosity) i
     }
 
     /**
+     * Reads a rated point of something that loses pressure.
+     *
+     * @param text for example {@code 6 kPa at 300 L/h}
+     * @return the point; its drop is above 0
+     * @throws UnitException when pressure or flow is missing or 0
+     */
+    public static RatedPoint loss(String text) {
+        RatedPoint point = read(text);
+        if (!(point.drop.value() > 0)) {
+            throw Wording.wrong(text, ": the drop must be above 0; what loses nothing is left out", EXAMPLE);
+        }
+        return point;
+    }
+
+    /**
      * Reads a rated point without saying where it stands.
      *
      * @param text for example {@code 55 kPa at 45 L/min with 14 cSt from sheet}
