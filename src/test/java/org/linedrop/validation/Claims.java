@@ -94,6 +94,17 @@ public final class Claims {
                 text.append(" |\n");
             }
         }
+        text.append("""
+
+                **What else was tried.** These runs are not in the usual build; the command stands beside each.
+
+                | run | command | what came of it |
+                |---|---|---|
+                | 100,000 random networks of pipes and pumps, loops, bores 0.5 to 100 mm | `mvn -Pquick,random test` | 99,968 converged; 32 given up (seed 781 first): an open fault |
+                | 100,000 random networks with check valves, relief valves and regulators | the same | 99,938 converged to states that mean what they say, 434 by continuation; 62 given up (seed 7215 first): an open fault |
+                | 1,000 random networks against the reference solver | the same | all within 1e-7 of the largest flow and of the pressure scale |
+                | files made to break the reader, examples with bytes, words and numbers changed | `mvn -Pquick,fuzz test` | found and mended in a first run: a run from a point to itself, a rated drop of 0, messages of two lines, a slow writer; files that failed are kept under `src/test/resources/org/linedrop/io/fuzz` |
+                """);
         return text.toString();
     }
 
