@@ -18,16 +18,16 @@ import picocli.CommandLine.Spec;
         name = "band",
         description = {
             "What all tolerances together make of the limits.",
-            "Bores, roughness, laws, fluid and pump are drawn from their bands: margins at 5, 50 and 95 %, the probability",
-            "that each limit holds, and what spreads it most.",
-            "Takes the case as written, unless --case or --all says otherwise."
+            "Bores, roughness, laws, fluid and pump are drawn from their bands: margins at 5, 50 and 95 "
+                    + "%%, the probability that each limit holds, and what spreads it most. Takes the case as "
+                    + "written, unless --case or --all says otherwise."
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  linedrop band src/examples/fuel-feed-38.yaml",
-            "  linedrop band feed.yaml --all --pump \"8 %\" --points 2048 --format csv --out band.csv",
+            "  linedrop band feed.yaml --all --pump \"8 %%\" --points 2048 --format csv --out band.csv",
             "",
-            "Exit codes: 0 every limit holds in 95 % or more, 1 some limit does not, 2 bad input."
+            "Exit codes: 0 every limit holds in 95 %% or more, 1 some limit does not, 2 bad input."
         },
         sortOptions = false)
 final class BandCommand implements Callable<Integer> {

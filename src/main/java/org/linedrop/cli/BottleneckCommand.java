@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
         name = "bottleneck",
         description = {
             "Where the loss sits, by the thing you would change, and what one size up of each gives.",
-            "A hose goes with its ends, a tube with its adapters; one size up is solved; the bore that is worth measuring",
-            "first is named. Without --case: the worst case."
+            "A hose goes with its ends, a tube with its adapters; one size up is solved; the bore that is "
+                    + "worth measuring first is named. Without --case: the worst case."
         },
         footerHeading = "%nExamples:%n",
         footer = {

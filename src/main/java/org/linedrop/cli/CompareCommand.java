@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
         name = "compare",
         description = {
             "Rubber or PTFE at this dash size? The same made-up hose in several families, side by side.",
-            "Bore, loss, what the bores sold make of it, and whether the lining stands the fluid. The first family is",
-            "what the others are compared with."
+            "Bore, loss, what the bores sold make of it, and whether the lining stands the fluid. The "
+                    + "first family is what the others are compared with."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -27,9 +27,10 @@ import picocli.CommandLine.Spec;
         name = "diagnose",
         description = {
             "My gauges say this: what is wrong?",
-            "Holds measured pressures and flows against the file and ranks single causes: filters clogged, hoses and tubes",
-            "pinched, pumps off their tables, pressures set otherwise. Says when the readings cannot tell, and which gauge",
-            "would. With --fit it fits the keys you name instead."
+            "Holds measured pressures and flows against the file and ranks single causes: filters "
+                    + "clogged, hoses and tubes pinched, pumps off their tables, pressures set otherwise. Says when "
+                    + "the readings cannot tell, and which gauge would. With --fit it fits the keys you name "
+                    + "instead."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -19,9 +19,9 @@ import picocli.CommandLine.Spec;
         name = "how-far",
         description = {
             "How far one figure can go while every limit holds, or the figure that reaches a target.",
-            "The longest run, the highest power or temperature, the lowest volts, the least pump; a target is a pressure,",
-            "a flow or an equal split.",
-            "Without --key: power, temperature, pumps and lengths, one after the other."
+            "The longest run, the highest power or temperature, the lowest volts, the least pump; a "
+                    + "target is a pressure, a flow or an equal split. Without --key: power, temperature, pumps and "
+                    + "lengths, one after the other."
         },
         footerHeading = "%nExamples:%n",
         footer = {

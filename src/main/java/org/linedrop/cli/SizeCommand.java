@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "size",
         description = {
-            "The smallest, lightest or cheapest set of hose and tube sizes that holds every limit in every case.",
+            "The smallest, lightest or cheapest set of hose and tube sizes that holds every limit in " + "every case.",
             "With the adapters it takes, the limit that decides, and the next best sets."
         },
         footerHeading = "%nExamples:%n",

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "vary",
         description = {
-            "One or two keys of the file over a range: what is delivered, and which limits hold, at each value.",
+            "One or two keys of the file over a range: what is delivered, and which limits hold, at each " + "value.",
             "Takes the case as written, unless --case or --all says otherwise."
         },
         footerHeading = "%nExamples:%n",

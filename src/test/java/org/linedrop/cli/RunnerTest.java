@@ -8,10 +8,12 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
 
 class RunnerTest {
     private static final String FEED = "src/examples/fuel-feed-516.yaml";
@@ -120,6 +122,22 @@ class RunnerTest {
             assertThat(help.out().lines())
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
         }
+        for (String command : List.of(
+                "compare", "bottleneck", "how-far", "size", "vary", "band", "diagnose", "kit", "gauges", "report")) {
+            Run help = run(command, "--help");
+            assertThat(help.code()).as(command).isZero();
+            assertThat(help.err()).as(command).isEmpty();
+            assertThat(help.out()).as(command).contains("Examples:").doesNotContain("WARN");
+            assertThat(help.out().lines())
+                    .as(command)
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+        }
+        new CommandLine(new Runner())
+                .getSubcommands()
+                .forEach((name, command) -> assertThat(
+                                command.getCommandSpec().usageMessage().description()[0])
+                        .as("the list of commands shows the first text of %s alone", name)
+                        .matches(".*[.?]"));
         assertThat(run("--version").out()).matches("linedrop \\d+\\.\\d+\\.\\d+\\R");
     }
 
