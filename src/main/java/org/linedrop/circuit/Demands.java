@@ -35,7 +35,7 @@ final class Demands {
         }
         if (text.contains(" at ")) {
             boolean manifold = text.contains(OVER_MANIFOLD);
-            RatedPoint point = RatedPoint.read(text.replace(OVER_MANIFOLD, "").replace(" over " + Over.AIR, ""));
+            RatedPoint point = RatedPoint.loss(text.replace(OVER_MANIFOLD, "").replace(" over " + Over.AIR, ""));
             return new Demand.AtPressure(
                     point.flow(), point.drop(), point.viscosity(), manifold ? Over.MANIFOLD : Over.AIR);
         }

@@ -277,7 +277,7 @@ class ReaderFuzzTest {
             assertThat((System.nanoTime() - start) / 1e9).as("seconds").isLessThan(LONGEST_S);
             return read;
         } catch (Exception | AssertionError | StackOverflowError | OutOfMemoryError thrown) {
-            Path kept = Path.of("target", "fuzz", "failed-" + java.util.Arrays.hashCode(bytes) + ".yaml");
+            Path kept = Path.of("target", "fuzz", "failed-" + java.util.Arrays.hashCode(bytes) + ".bytes");
             Files.createDirectories(kept.getParent());
             Files.write(kept, bytes);
             return fail(what + ", kept as " + kept + ": " + thrown, thrown);

@@ -66,7 +66,7 @@ public record RatedPoint(Figure drop, Figure flow, @Nullable Figure viscosity) i
     }
 
     /**
-     * Reads a rated point of something that loses pressure.
+     * Reads a rated point whose pressure difference cannot be 0: of something that loses or needs pressure.
      *
      * @param text for example {@code 6 kPa at 300 L/h}
      * @return the point; its drop is above 0
@@ -75,7 +75,7 @@ public record RatedPoint(Figure drop, Figure flow, @Nullable Figure viscosity) i
     public static RatedPoint loss(String text) {
         RatedPoint point = read(text);
         if (!(point.drop.value() > 0)) {
-            throw Wording.wrong(text, ": the drop must be above 0; what loses nothing is left out", EXAMPLE);
+            throw Wording.wrong(text, ": the pressure difference must be above 0", EXAMPLE);
         }
         return point;
     }
