@@ -23,6 +23,9 @@ import org.linedrop.solver.Outcome;
 import org.linedrop.solver.Solution;
 import org.linedrop.solver.Solver;
 import org.linedrop.solver.Workspace;
+import org.linedrop.study.CaseCheck;
+import org.linedrop.study.CaseVerdict;
+import org.linedrop.study.FeedCheck;
 
 /** Devices in each of their states: closed forms, no jump where a state changes, the same answer from anywhere. */
 class DeviceStatesTest {
@@ -367,6 +370,15 @@ class DeviceStatesTest {
                 .filteredOn(notice -> notice.id().equals("pot-empties"))
                 .singleElement()
                 .satisfies(notice -> assertThat(notice.value()).isCloseTo(0.002 / taken, within(1e-6)));
+    }
+
+    @Test
+    void theBuildsGetTheVerdictsTheyAreMadeFor() throws java.io.IOException {
+        Circuit builds = CircuitFile.read(java.nio.file.Path.of("validation/builds/return-style.yaml"));
+        List<CaseCheck> checks = FeedCheck.of(builds, List.of("1a", "1c", "1l")).cases();
+        assertThat(checks.get(0).verdict()).isIn(CaseVerdict.ADEQUATE, CaseVerdict.OVERSIZED);
+        assertThat(checks.get(1).verdict()).isEqualTo(CaseVerdict.RETURN_LIMITED);
+        assertThat(checks.get(2).verdict()).isEqualTo(CaseVerdict.PUMP_SHORT);
     }
 
     @Test
