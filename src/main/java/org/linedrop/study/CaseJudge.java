@@ -130,14 +130,8 @@ final class CaseJudge {
                         && device.state().equals("open"));
     }
 
-    /** What fluid passes on its way to the subject of a limit; for a flow through a device the rest of its run too. */
     private List<PartRow> way(LimitRow row) {
-        String subject = row.limit().subject();
-        List<PartRow> way = new ArrayList<>(Way.to(result.usual(), subject));
-        if (row.limit().quantity().equals("flow")) {
-            way.addAll(Way.behind(result.usual(), subject));
-        }
-        return List.copyOf(way);
+        return Way.to(result.usual(), row.limit());
     }
 
     /** The one with the smallest margin over its bound, null when there is none. */

@@ -83,6 +83,9 @@ final class RulesOfThumb {
         if (culprit == null || check.decisive() == null || !(fuel() || oil())) {
             return;
         }
+        if (check.verdict() == CaseVerdict.RETURN_LIMITED) {
+            return; // what it names lies behind the consumer
+        }
         if (fuel()) {
             double most = service == Service.INJECTED_FUEL ? INJECTED_LOSS_PA : CARBURETTOR_LOSS_PA;
             add(atMost(
@@ -105,8 +108,7 @@ final class RulesOfThumb {
         }
         double all = 0;
         List<String> parts = new ArrayList<>();
-        for (PartRow row :
-                Way.to(check.result().usual(), check.decisive().limit().subject())) {
+        for (PartRow row : Way.to(check.result().usual(), check.decisive().limit())) {
             if (!row.kind().endsWith("pump")) {
                 all += Math.max(0, row.frictionDropPa() + row.localDropPa());
                 parts.add(row.part());

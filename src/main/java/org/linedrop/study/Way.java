@@ -5,6 +5,7 @@ import java.util.List;
 import org.linedrop.circuit.Draw;
 import org.linedrop.circuit.Joint;
 import org.linedrop.circuit.Junction;
+import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.Point;
 import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
@@ -15,6 +16,21 @@ import org.linedrop.result.Result;
 /** The rows that fluid passes on its way to a point or device, from where the pressure is made or kept. */
 final class Way {
     private Way() {}
+
+    /**
+     * What fluid passes on its way to the subject of a limit; for a flow through a device the rest of its run too.
+     *
+     * @param result a solved circuit
+     * @param limit  the limit
+     * @return rows in flow order
+     */
+    static List<PartRow> to(Result result, Limit limit) {
+        List<PartRow> way = new ArrayList<>(to(result, limit.subject()));
+        if (limit.quantity().equals("flow")) {
+            way.addAll(behind(result, limit.subject()));
+        }
+        return List.copyOf(way);
+    }
 
     /**
      * The rows behind the last pump, or from the tank or held point, up to a subject.
