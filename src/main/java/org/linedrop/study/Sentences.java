@@ -256,11 +256,7 @@ final class Sentences {
         }
     }
 
-    private void unsure(LimitRow ignored) {
-        LimitRow row = check.result().limits().stream()
-                .filter(limit -> limit.verdict() == Verdict.UNSURE)
-                .findFirst()
-                .orElse(ignored);
+    private void unsure(LimitRow row) {
         text.append(at()).append(gets(row));
         if (!row.reason().isEmpty()) {
             text.append(": ").append(row.reason()).append('.');
