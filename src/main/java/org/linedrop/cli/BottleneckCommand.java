@@ -55,7 +55,7 @@ final class BottleneckCommand implements Callable<Integer> {
     }
 
     private FileJob.Answer answer(Circuit circuit, List<String> cases) {
-        FeedCheck check = FeedCheck.of(circuit, cases);
+        FeedCheck check = FeedCheck.withoutDraws(circuit, cases);
         CaseCheck worst = BottleneckReport.worst(check);
         if (worst.result().outcome() != Outcome.CONVERGED) {
             return new FileJob.Answer(worst.sentence(options.units) + "\n", Runner.NOT_SOLVED);

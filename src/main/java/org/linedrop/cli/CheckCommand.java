@@ -38,7 +38,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return new FileJob(options, spec.commandLine()).run(Circuit::caseNames, this::report);
+        return new FileJob(options, spec.commandLine()).run(Circuit::caseNames, FeedCheck::of, this::report);
     }
 
     private String report(FeedCheck check) {

@@ -34,14 +34,18 @@ final class FileJob {
      * Does it.
      *
      * @param usual  the cases run when none is asked for
+     * @param check  how they are checked
      * @param report what to write
      * @return the exit code
      */
-    int run(Function<Circuit, List<String>> usual, Function<FeedCheck, String> report) {
+    int run(
+            Function<Circuit, List<String>> usual,
+            BiFunction<Circuit, List<String>, FeedCheck> check,
+            Function<FeedCheck, String> report) {
         return answer(
                 (circuit, cases) -> {
-                    FeedCheck check = FeedCheck.of(circuit, cases);
-                    return new Answer(report.apply(check), code(check));
+                    FeedCheck checked = check.apply(circuit, cases);
+                    return new Answer(report.apply(checked), code(checked));
                 },
                 usual);
     }

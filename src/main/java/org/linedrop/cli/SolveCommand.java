@@ -46,7 +46,7 @@ final class SolveCommand implements Callable<Integer> {
         if (all && !options.cases.isEmpty()) {
             throw FileOptions.bad(spec.commandLine(), "--all and --case do not go together. Write one of them");
         }
-        return new FileJob(options, spec.commandLine()).run(this::usual, this::report);
+        return new FileJob(options, spec.commandLine()).run(this::usual, FeedCheck::withoutDraws, this::report);
     }
 
     private List<String> usual(Circuit circuit) {

@@ -15,6 +15,7 @@ import org.linedrop.result.RatingRow;
 import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.LargestDraw;
 import org.linedrop.units.Display;
 
 /**
@@ -46,7 +47,7 @@ public final class CsvReport {
     }
 
     /**
-     * The limits of every case, judged, each hose's ratings over all cases, and the rules of thumb.
+     * The limits of every case, judged, with the largest draws that hold, each hose's ratings over all cases, and the rules of thumb.
      *
      * @param check   the cases
      * @param display units of the numbers
@@ -64,12 +65,38 @@ public final class CsvReport {
                 cells.set(1 + unit, Columns.scale(row).unit(display).symbol());
                 records.add(cells);
             }
+            DrawColumns.of(each).forEach(draw -> records.add(draw(each.caseName(), draw, display)));
         }
         Standing.ratings(check.cases()).forEach(row -> records.add(rating(row, display)));
         if (Standing.judged(check.cases().get(0).result().circuit())) {
             Advice.of(check.cases()).forEach(advice -> records.add(advice(advice, display)));
         }
         return table(check, caseHead(Columns.LIMITS, display), records);
+    }
+
+    /** A largest draw as a line of the limits: the draw now as value, the largest as bound. */
+    private static List<String> draw(String caseName, DrawColumns.Row row, Display display) {
+        Scale scale = DrawColumns.scale(row);
+        LargestDraw draw = row.draw();
+        List<String> cells = new ArrayList<>(List.of(guarded(caseName)));
+        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
+            cells.add(
+                    switch (column.key()) {
+                        case "id" ->
+                            guarded("largest draw " + row.of() + ": "
+                                    + draw.knob().path());
+                        case "value" -> scale.exact(draw.knob().si(), display);
+                        case "limit" -> scale.exact(draw.usualSi(), display);
+                        case "unit" -> scale.unit(display).symbol();
+                        case "margin" ->
+                            scale.exact(draw.usualSi() - draw.knob().si(), display);
+                        case "marginLow" ->
+                            scale.exact(draw.leastSi() - draw.knob().si(), display);
+                        case "reason" -> guarded("beyond it: " + draw.ends());
+                        default -> "";
+                    });
+        }
+        return cells;
     }
 
     /** A rule of thumb as a line of the limits: its verdict is none of theirs. */

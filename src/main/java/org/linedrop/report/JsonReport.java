@@ -95,6 +95,9 @@ public final class JsonReport {
         json.writeStringProperty("status", status.word());
         objects.text("verdict", check.verdict() == null ? null : check.verdict().word());
         json.writeStringProperty("sentence", check.sentence(Display.METRIC));
+        objects.text(
+                "smallestChange", check.mend() == null ? null : check.mend().words());
+        objects.array("largestDraws", DrawColumns.ALL, DrawColumns.of(check));
         json.writeObjectPropertyStart("residuals");
         objects.number("flowImbalance", status.flowImbalance());
         objects.number("lawResidual", status.lawResidual());

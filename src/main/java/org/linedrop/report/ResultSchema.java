@@ -60,6 +60,13 @@ final class ResultSchema {
                         "anyOf",
                         List.of(Schema.object("enum", verdicts), Schema.object("type", "null"))));
         properties.put("sentence", text("the answer in a sentence, metric"));
+        properties.put("smallestChange", nullable("the smallest change of size that was solved and holds"));
+        properties.put(
+                "largestDraws",
+                described(
+                        "the largest draws that hold, as built and with that change; empty where there is none to say,"
+                                + " and in linedrop solve, which does not look for them",
+                        rows(DrawColumns.ALL)));
         properties.put(
                 "residuals",
                 all(Schema.object(

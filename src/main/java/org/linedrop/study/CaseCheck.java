@@ -18,6 +18,8 @@ import org.linedrop.units.Display;
  * @param culprit   the thing one would change where most of the loss sits, null when nothing is lost
  * @param lossless  the same case with lines that lose nothing, null when that was not solved
  * @param mend      the smallest change that was solved and holds, null when none was found or needed
+ * @param measure   the figure whose measuring would decide an unsure case, null elsewhere
+ * @param draw      the largest draw that holds as built, null where it was not looked for or there is none to say
  */
 public record CaseCheck(
         CaseResult result,
@@ -25,7 +27,9 @@ public record CaseCheck(
         @Nullable LimitRow decisive,
         @Nullable Culprit culprit,
         @Nullable Result lossless,
-        @Nullable Mend mend)
+        @Nullable Mend mend,
+        Bottleneck.@Nullable Measure measure,
+        @Nullable LargestDraw draw)
         implements Serializable {
 
     /**
@@ -45,12 +49,35 @@ public record CaseCheck(
      * @param words   the same for a sentence
      * @param result  the changed case, solved
      * @param limit   the deciding limit in it
+     * @param draw    the largest draw that holds with it, null where it was not looked for or there is none to say
      */
-    public record Mend(List<Change> changes, String words, CaseResult result, LimitRow limit) implements Serializable {
+    public record Mend(
+            List<Change> changes,
+            String words,
+            CaseResult result,
+            LimitRow limit,
+            @Nullable LargestDraw draw) implements Serializable {
         /** Copies the changes. */
         public Mend {
             changes = List.copyOf(changes);
         }
+    }
+
+    /** The same with the largest draws looked for. */
+    CaseCheck withDraws() {
+        if (verdict == null) {
+            return this;
+        }
+        Mend mended = mend == null
+                ? null
+                : new Mend(
+                        mend.changes(),
+                        mend.words(),
+                        mend.result(),
+                        mend.limit(),
+                        LargestDraw.of(mend.result().circuit()).orElse(null));
+        LargestDraw asBuilt = LargestDraw.of(result.circuit()).orElse(null);
+        return new CaseCheck(result, verdict, decisive, culprit, lossless, mended, measure, asBuilt);
     }
 
     /**

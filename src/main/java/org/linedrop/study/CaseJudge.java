@@ -53,12 +53,12 @@ final class CaseJudge {
                 .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
                 .toList());
         if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || nearest == null) {
-            return new CaseCheck(result, null, nearest, null, null, null);
+            return new CaseCheck(result, null, nearest, null, null, null, null, null);
         }
         Result lossless = Result.of(circuit, LOSSLESS);
         if (result.usual().boilingAtPump().isPresent() && uncontrolled().isEmpty()) {
             return new CaseCheck(
-                    result, CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null);
+                    result, CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null, null, null);
         }
         List<LimitRow> broken = result.limits().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
@@ -74,9 +74,21 @@ final class CaseJudge {
             LimitRow decisive = Objects.requireNonNull(nearest(unsure));
             List<PartRow> way = way(decisive);
             CaseCheck.Mend mend = decisive.margin() < 0 ? mend(decisive, way) : null;
-            return new CaseCheck(result, CaseVerdict.UNSURE, decisive, culprit(way), lossless, mend);
+            return new CaseCheck(
+                    result, CaseVerdict.UNSURE, decisive, culprit(way), lossless, mend, measure(decisive, way), null);
         }
-        return new CaseCheck(result, whenAllHolds(), nearest, culprit(way(nearest)), lossless, null);
+        return new CaseCheck(result, whenAllHolds(), nearest, culprit(way(nearest)), lossless, null, null, null);
+    }
+
+    /** What one would measure first. */
+    private Bottleneck.@Nullable Measure measure(LimitRow decisive, List<PartRow> way) {
+        return decisive.ofState()
+                ? null
+                : new Measures(circuit, Output.of(decisive.limit()), way)
+                        .find().stream()
+                                .findFirst()
+                                .filter(measure -> measure.decides() > 0)
+                                .orElse(null);
     }
 
     /** The first of the verdicts that broken limits ask for, with the limit that asks for it. */
@@ -100,14 +112,15 @@ final class CaseJudge {
         boolean byLines = holds(lossless, row);
         if (uncontrolled.isPresent()) {
             CaseVerdict verdict = byLines ? CaseVerdict.RETURN_LIMITED : CaseVerdict.OUT_OF_CONTROL;
-            return new CaseCheck(result, verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null);
+            return new CaseCheck(
+                    result, verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null, null, null);
         }
         // in a loop with legs side by side lines without loss say little: a change that was solved and holds says it
         CaseCheck.Mend mend = mend(row, way);
         if (byLines || mend != null) {
-            return new CaseCheck(result, CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend);
+            return new CaseCheck(result, CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend, null, null);
         }
-        return new CaseCheck(result, notByLines(row), row, culprit(way), lossless, null);
+        return new CaseCheck(result, notByLines(row), row, culprit(way), lossless, null, null, null);
     }
 
     /** What is to blame where no line is. */
@@ -288,7 +301,7 @@ final class CaseJudge {
                 ? changed.limits().stream()
                         .filter(row -> row.limit().equals(decisive.limit()))
                         .findFirst()
-                        .map(row -> new CaseCheck.Mend(changes, words, changed, row))
+                        .map(row -> new CaseCheck.Mend(changes, words, changed, row, null))
                 : Optional.empty();
     }
 }

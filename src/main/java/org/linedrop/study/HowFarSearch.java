@@ -6,9 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.apache.commons.math3.exception.MathIllegalArgumentException;
-import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Problem;
@@ -23,8 +20,6 @@ final class HowFarSearch {
     private static final double GROWTH = 1.25;
 
     private static final double RELATIVE = 1e-10;
-    private static final int MOST_EVALUATIONS = 80;
-    private static final int ORDER = 5;
 
     /** A score that does not come nearer to zero than this at its sign change jumps over it. */
     private static final double JUMP = 1e-6;
@@ -120,12 +115,13 @@ final class HowFarSearch {
         HowFar.Trial in = low.holds() ? low : high;
         HowFar.Trial out = low.holds() ? high : low;
         if (!Double.isNaN(out.score())) {
-            double root = root(usual, low, high, AllowedSolution.ABOVE_SIDE);
+            double root = usual.root(low, high, RELATIVE, AllowedSolution.ABOVE_SIDE);
             in = Double.isNaN(root) ? in : usual.trial(root);
-            double other = Double.isNaN(root) ? Double.NaN : root(usual, low, high, AllowedSolution.BELOW_SIDE);
+            double other =
+                    Double.isNaN(root) ? Double.NaN : usual.root(low, high, RELATIVE, AllowedSolution.BELOW_SIDE);
             out = Double.isNaN(other) ? out : usual.trial(other);
         }
-        HowFar.Trial[] bracket = halved(in, out);
+        HowFar.Trial[] bracket = usual.halved(in, out, RELATIVE);
         in = bracket[0];
         out = bracket[1];
         boolean jumps = Math.abs(out.score()) > JUMP && Math.abs(in.score()) > JUMP;
@@ -138,35 +134,6 @@ final class HowFarSearch {
         boolean below = low.holds();
         double least = target ? Double.NaN : least(trials, in, below);
         edges.add(new HowFar.Edge(in.si(), out.si(), below, kind, out, least));
-    }
-
-    /** Root of a score between two trials; NaN where it is not smooth enough to be found that way. */
-    private static double root(Judge judge, HowFar.Trial low, HowFar.Trial high, AllowedSolution side) {
-        double size = Math.max(Math.abs(low.si()), Math.abs(high.si()));
-        try {
-            double root = new BracketingNthOrderBrentSolver(RELATIVE, RELATIVE * size, 0, ORDER)
-                    .solve(MOST_EVALUATIONS, value -> judge.finite(value), low.si(), high.si(), side);
-            return judge.trial(root).holds() == (side == AllowedSolution.ABOVE_SIDE) ? root : Double.NaN;
-        } catch (TooManyEvaluationsException | MathIllegalArgumentException | Judge.NotFinite notSmooth) {
-            return Double.NaN;
-        }
-    }
-
-    /** Halves what lies between a value that holds and one that does not, until they are one for any reader. */
-    private HowFar.Trial[] halved(HowFar.Trial inside, HowFar.Trial outside) {
-        HowFar.Trial in = inside;
-        HowFar.Trial out = outside;
-        double size = Math.max(Math.abs(in.si()), Math.abs(out.si()));
-        while (Math.abs(in.si() - out.si()) > 4 * RELATIVE * size) {
-            double middle = (in.si() + out.si()) / 2;
-            HowFar.Trial between = usual.trial(middle);
-            if (between.holds()) {
-                in = between;
-            } else {
-                out = between;
-            }
-        }
-        return new HowFar.Trial[] {in, out};
     }
 
     /** The edge over all bores that are sold: further inside, or nowhere. */
@@ -188,10 +155,10 @@ final class HowFarSearch {
             }
             HowFar.Trial all = everyBore.trial(trial.si());
             if (all.holds() && !Double.isNaN(out.score())) {
-                return root(
-                        everyBore,
+                return everyBore.root(
                         all.si() < out.si() ? all : out,
                         all.si() < out.si() ? out : all,
+                        RELATIVE,
                         AllowedSolution.ABOVE_SIDE);
             }
             out = all;

@@ -6,6 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
@@ -22,6 +26,9 @@ import org.linedrop.solver.Outcome;
 final class Judge {
     /** What the margins of states are measured by: an atmosphere. */
     private static final double LOST_STATE_PA = 1e5;
+
+    private static final int MOST_EVALUATIONS = 80;
+    private static final int ORDER = 5;
 
     private final Circuit circuit;
     private final Knob knob;
@@ -91,8 +98,37 @@ final class Judge {
         return own;
     }
 
+    /** Where the score passes zero between two trials; NaN where it is not smooth enough to be found that way. */
+    double root(HowFar.Trial low, HowFar.Trial high, double relative, AllowedSolution side) {
+        double size = Math.max(Math.abs(low.si()), Math.abs(high.si()));
+        try {
+            double root = new BracketingNthOrderBrentSolver(relative, relative * size, 0, ORDER)
+                    .solve(MOST_EVALUATIONS, this::finite, low.si(), high.si(), side);
+            return trial(root).holds() == (side == AllowedSolution.ABOVE_SIDE) ? root : Double.NaN;
+        } catch (TooManyEvaluationsException | MathIllegalArgumentException | NotFinite notSmooth) {
+            return Double.NaN;
+        }
+    }
+
+    /** Halves what lies between a value that holds and one that does not, until they are one for any reader. */
+    HowFar.Trial[] halved(HowFar.Trial inside, HowFar.Trial outside, double relative) {
+        HowFar.Trial in = inside;
+        HowFar.Trial out = outside;
+        double size = Math.max(Math.abs(in.si()), Math.abs(out.si()));
+        while (Math.abs(in.si() - out.si()) > 4 * relative * size) {
+            double middle = (in.si() + out.si()) / 2;
+            HowFar.Trial between = trial(middle);
+            if (between.holds()) {
+                in = between;
+            } else {
+                out = between;
+            }
+        }
+        return new HowFar.Trial[] {in, out};
+    }
+
     /** The score for a root finder, which cannot stand a gap. */
-    double finite(double value) {
+    private double finite(double value) {
         double score = trial(value).score();
         if (!Double.isFinite(score)) {
             throw new NotFinite();

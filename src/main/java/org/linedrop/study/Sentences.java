@@ -7,6 +7,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.OneWayValve;
 import org.linedrop.circuit.Service;
+import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.Notice;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.DeviceRow;
@@ -66,6 +67,7 @@ final class Sentences {
             case SHORT_AT_THE_INLET -> inlet(limit);
             default -> holds(limit, verdict);
         }
+        draw();
         return text.toString();
     }
 
@@ -206,6 +208,36 @@ final class Sentences {
                 .append(" to spare");
         least(mend.result(), row);
         text.append('.');
+        if (mend.draw() != null) {
+            text.append(" It then holds up to ")
+                    .append(mend.draw().words(display))
+                    .append('.');
+        }
+    }
+
+    /** How much may be drawn as it is built. */
+    private void draw() {
+        LargestDraw draw = check.draw();
+        if (draw == null) {
+            return;
+        }
+        boolean less = draw.usualSi() < draw.knob().si();
+        text.append(less ? " As built it holds up to " : " It holds up to ").append(draw.words(display));
+        String ends = draw.ends();
+        Optional<Limit> limit = check.result().circuit().limits().stream()
+                .filter(each -> each.id().equals(ends))
+                .findFirst();
+        text.append("; beyond it ")
+                .append(
+                        limit.filter(Sentences::ofState).isPresent()
+                                ? "the " + limit.get().subject() + " is not "
+                                        + limit.get().bound().words()
+                                : ends + (limit.isPresent() ? " is past its limit" : ""))
+                .append('.');
+    }
+
+    private static boolean ofState(Limit limit) {
+        return limit.bound().kind() == LimitText.Kind.STATE;
     }
 
     private void least(CaseResult result, LimitRow row) {
@@ -282,11 +314,21 @@ final class Sentences {
         double decides = row.margin() >= 0 ? row.marginLow() : row.marginHigh();
         text.append(
                 atEnd(check.result(), row, decides).contains("bores")
-                        ? " Gauge one hose-end bore and write \"end bore: ... measured\"."
+                        ? toMeasure()
                         : " The fluid decides: name its grade or class more closely, or measure.");
         if (row.margin() < 0) {
             mend();
         }
+    }
+
+    private String toMeasure() {
+        Bottleneck.Measure first = check.measure();
+        if (first == null) {
+            return " Gauge one hose-end bore and write \"end bore: ... measured\".";
+        }
+        String key = first.words().startsWith("hose-end") ? "end bore" : "bore";
+        return " Measure the " + first.words() + " first"
+                + (first.words().contains("bore of ") ? " and write \"" + key + ": ... measured\"." : ".");
     }
 
     private void pumpShort(LimitRow row) {

@@ -74,6 +74,35 @@ class StudyCommandsTest {
     }
 
     @Test
+    void bottleneckNamesTheOldLineInEveryForm() {
+        Run text = run("bottleneck", NARROW);
+        assertThat(text.code()).as("a bottleneck is an answer, not a verdict").isZero();
+        assertThat(text.out().replaceAll("\\s+", " "))
+                .startsWith("full load: 36.6 kPa lost on the way to the rail")
+                .contains("Old hard line, 3.90 m (feed 4) takes 77 %", "Worth measuring first");
+        assertThat(run("bottleneck", NARROW, "--units", "us").out()).startsWith("full load: 5.32 psi lost");
+        assertThat(run("bottleneck", NARROW, "--format", "csv").out()).contains("feed 4,");
+        assertThat(run("bottleneck", NARROW, "--format", "json").out()).startsWith("{\n  \"list\": \"bottleneck\"");
+        Run slopes = run("bottleneck", NARROW, "--sensitivities", "--case", "hot idle");
+        assertThat(slopes.code()).as(slopes.err()).isZero();
+        assertThat(slopes.out()).contains("feed 1.length");
+    }
+
+    @Test
+    void howFarSaysThePowerThatHolds() {
+        Run text = run("how-far", WIDE, "--key", "engine.power", "--case", "full load");
+        assertThat(text.code()).as(text.err()).isZero();
+        assertThat(text.out().replaceAll("\\s+", " ")).contains("575").contains("rail pressure");
+        assertThat(run("how-far", WIDE, "--key", "engine.power", "--case", "full load", "--units", "us")
+                        .out())
+                .contains("575.5 hp")
+                .doesNotContain("kW");
+        Run wrong = run("how-far", WIDE, "--key", "engine.powr");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("Did you mean power?");
+    }
+
+    @Test
     void varyGivesARowForEachValueInEveryForm() {
         String[] asked = {
             "vary",

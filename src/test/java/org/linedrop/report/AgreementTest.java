@@ -85,7 +85,14 @@ class AgreementTest {
                         pressure ? Units.unit("kPa", Dimension.PRESSURE_DIFFERENCE) : Units.unit("%", Dimension.RATIO);
                 assertThat(si(record, "margin", unit)).isEqualTo(limit.get("margin"));
             }
+            for (Map<String, Object> draw : Json.objects(each, "largestDraws")) {
+                NamedCsvRecord record = records.get(at++);
+                assertThat(record.getField("limit"))
+                        .isEqualTo("largest draw " + draw.get("of") + ": " + draw.get("key"));
+                assertThat(si(record, "value", Units.unit("kW"))).isEqualTo(draw.get("now"));
+                assertThat(si(record, "bound", Units.unit("kW"))).isEqualTo(draw.get("largest"));
+            }
         }
-        assertThat(at).isEqualTo(9);
+        assertThat(at).as("limits and largest draws").isEqualTo(9 + 4);
     }
 }

@@ -53,6 +53,8 @@ class JsonOutputTest {
                         "status",
                         "verdict",
                         "sentence",
+                        "smallestChange",
+                        "largestDraws",
                         "residuals",
                         "rows",
                         "points",

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.linedrop.circuit.Circuit;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
 
@@ -19,7 +20,9 @@ class TextOutputTest {
 
     @Test
     void solveOfTheOldLine() {
-        Golden.same("fuel-feed-516.solve.txt", TextReport.solve(FEED, Display.METRIC));
+        Circuit feed = FEED.cases().get(0).result().circuit();
+        FeedCheck solved = FeedCheck.withoutDraws(feed, feed.caseNames());
+        Golden.same("fuel-feed-516.solve.txt", TextReport.solve(solved, Display.METRIC));
     }
 
     @Test

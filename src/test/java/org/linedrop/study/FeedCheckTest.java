@@ -63,7 +63,8 @@ class FeedCheckTest {
         String between = "at least " + (usual + small) / 2000 + " kPa";
         CaseCheck check = first(feed.with(List.of(Change.limit("rail", "pressure", between))));
         assertThat(check.verdict()).isEqualTo(CaseVerdict.UNSURE);
-        assertThat(check.sentence(Display.METRIC)).contains("with the smallest bores sold", "Gauge one hose-end bore");
+        assertThat(check.sentence(Display.METRIC))
+                .contains("with the smallest bores sold", "Measure the ", " first and write \"");
         assertThat(check.result().limits().get(0).verdict()).isEqualTo(Verdict.UNSURE);
     }
 
