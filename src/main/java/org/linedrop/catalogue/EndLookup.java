@@ -142,13 +142,15 @@ final class EndLookup {
         if (!kind.equals("straight") && !kind.equals("swept")) {
             return null;
         }
+        double angleRad = Math.toRadians(angleDeg);
+        String size = hose.sizeText();
+        String lightweight = size + "Z";
         for (CutOff row : catalogue.rows().cutOffs()) {
-            boolean itsSize = row.size().equals(hose.sizeText()) || row.size().equals(hose.sizeText() + "Z");
-            if (row.cutOff()
+            if (Math.abs(row.angleRad() - angleRad) < 1e-9
+                    && row.cutOff()
                     && !row.doubtful()
                     && row.family().equals(hose.family())
-                    && itsSize
-                    && Math.abs(row.angleRad() - Math.toRadians(angleDeg)) < 1e-9) {
+                    && (row.size().equals(size) || row.size().equals(lightweight))) {
                 return row.lengthM();
             }
         }

@@ -151,7 +151,7 @@ final class CatalogueReader {
     private static @Nullable Catalogue family(Tree.Entry entry, Catalogue base, String title, Problems problems) {
         String name = entry.key();
         var place = problems.place(entry.line(), entry.column(), name);
-        if (!name.matches(CircuitReader.NAME_LETTERS)) {
+        if (!CircuitReader.NAME_LETTERS.matcher(name).matches()) {
             problems.add(
                     place, "", name, "\"" + name + "\" cannot be a name", "Names are letters, digits, space, - and /");
             return null;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.circuit.form.Span;
@@ -21,7 +22,7 @@ import org.linedrop.fluid.Fluid;
 /** Reads the words of a circuit into data and lists everything that is wrong with them. */
 final class CircuitReader {
     private static final Source DEFAULT = Source.of("default", Status.GIVEN);
-    static final String NAME_LETTERS = "[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*";
+    static final Pattern NAME_LETTERS = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*");
 
     private final Tree.Branch file;
     private final Problems problems;
@@ -311,7 +312,7 @@ final class CircuitReader {
         }
         boolean topLevel = Keys.SECTIONS.contains(id)
                 || Keys.TOP.stream().anyMatch(key -> key.name().equals(id));
-        if (!id.matches(NAME_LETTERS) || topLevel || id.equals("like") || id.equals("none")) {
+        if (!NAME_LETTERS.matcher(id).matches() || topLevel || id.equals("like") || id.equals("none")) {
             problems.add(
                     place,
                     "",

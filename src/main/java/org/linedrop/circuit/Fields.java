@@ -45,9 +45,9 @@ final class Fields {
         for (int i = 1; i < said.entries().size(); i++) {
             Tree.Entry before = said.entries().get(i - 1);
             Tree.Entry entry = said.entries().get(i);
-            if (entry.key().matches("\\d.*")
-                    && entry.value() instanceof Tree.Text empty
+            if (entry.value() instanceof Tree.Text empty
                     && empty.text().isEmpty()
+                    && entry.key().matches("\\d.*")
                     && before.value() instanceof Tree.Text whole
                     && whole.text().matches("([+-]|.* )?\\d+")) {
                 String written = whole.text() + "," + entry.key();

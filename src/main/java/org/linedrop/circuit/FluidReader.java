@@ -53,7 +53,7 @@ final class FluidReader {
     private void one(Tree.Entry entry) {
         String name = entry.key();
         var place = problems.place(entry.line(), entry.column(), name);
-        if (!name.matches(CircuitReader.NAME_LETTERS)) {
+        if (!CircuitReader.NAME_LETTERS.matcher(name).matches()) {
             problems.add(
                     place, "", name, "\"" + name + "\" cannot be a name", "Names are letters, digits, space, - and /");
         } else if (builtIn(name)) {

@@ -15,6 +15,12 @@ record Ratio(BigDecimal numerator, BigDecimal denominator) {
     /** Digits of the one division: far beyond the 17 of a double, so that the last rounding decides alone. */
     static final MathContext DIGITS = new MathContext(60);
 
+    /** Whole numbers of so many digits are doubles. */
+    private static final int EXACT = 15;
+
+    private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14
+    };
+
     /** A decimal number; possessive, so that no text makes the matching slow. */
     static final String DECIMAL = "[+-]?(?:\\d++(?:\\.\\d*+)?|\\.\\d++)(?:[eE][+-]?\\d++)?";
 
@@ -59,11 +65,22 @@ record Ratio(BigDecimal numerator, BigDecimal denominator) {
         return new Ratio("-".equals(parts.group(1)) ? above.negate() : above, below);
     }
 
+    /** One number over another, rounded once. Below is not zero. */
+    static double quotient(BigDecimal above, BigDecimal below) {
+        int shift = above.scale() - below.scale();
+        if (above.precision() + Math.max(0, -shift) <= EXACT && below.precision() + Math.max(0, shift) <= EXACT) {
+            // both are whole numbers that a double holds, and IEEE 754 rounds their quotient once
+            double over = above.unscaledValue().longValue() * POWERS[Math.max(0, -shift)];
+            return over / (below.unscaledValue().longValue() * POWERS[Math.max(0, shift)]);
+        }
+        return above.divide(below, DIGITS).doubleValue();
+    }
+
     /** The SI value of this number in a unit, rounded once. */
     double si(Unit unit) {
         BigDecimal above = numerator.add(unit.offset().multiply(denominator)).multiply(unit.factor());
         BigDecimal below = denominator.multiply(unit.divisor());
-        double si = above.divide(below, DIGITS).doubleValue();
+        double si = quotient(above, below);
         if (!Double.isFinite(si) || (si == 0 && above.signum() != 0)) {
             throw new UnitException(
                     "\"" + numerator + " " + unit.symbol() + "\" is no number of this world",

@@ -6,12 +6,18 @@ import java.util.regex.Pattern;
 final class Spelling {
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u2009\\u202f\\u2007]++");
     private static final Pattern LETTER_FRACTION = Pattern.compile("(\\d)? ?([\\u00bc-\\u00be\\u215b-\\u215e])");
+    private static final Pattern HOUR = Pattern.compile("/(?:hr|hour)\\b");
+    private static final Pattern MINUTE = Pattern.compile("/(?:minute|mn)\\b");
+    private static final Pattern SECOND = Pattern.compile("/sec\\b");
     private static final int LONGEST_SHOWN = 60;
 
     private Spelling() {}
 
     /** Single spaces, plain minus and quotation marks, fractions in digits. */
     static String tidy(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         String plain = SPACES.matcher(text).replaceAll(" ").strip();
         plain = LETTER_FRACTION
                 .matcher(plain)
@@ -23,6 +29,19 @@ final class Spelling {
                 .replace('\u2033', '"')
                 .replace('\u2032', '\'')
                 .replace('\u2019', '\'');
+    }
+
+    /** Printable ASCII with single spaces inside: most of what is read, and nothing here changes it. */
+    private static boolean isPlain(String text) {
+        char before = ' ';
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || (c == ' ' && before == ' ')) {
+                return false;
+            }
+            before = c;
+        }
+        return before != ' ';
     }
 
     private static String digits(String fraction) {
@@ -47,11 +66,13 @@ final class Spelling {
                 .replace("Pa.s", "Pa s")
                 .replace("Pa*s", "Pa s")
                 .replace("Pa\u00b7s", "Pa s");
-        return unit.replace(" /", "/")
-                .replace("/ ", "/")
-                .replaceAll("/(?:hr|hour)\\b", "/h")
-                .replaceAll("/(?:minute|mn)\\b", "/min")
-                .replaceAll("/sec\\b", "/s");
+        if (unit.indexOf('/') < 0) {
+            return unit;
+        }
+        unit = unit.replace(" /", "/").replace("/ ", "/");
+        unit = HOUR.matcher(unit).replaceAll("/h");
+        unit = MINUTE.matcher(unit).replaceAll("/min");
+        return SECOND.matcher(unit).replaceAll("/s");
     }
 
     /** Inches and feet are divided in halves, metric units are not. */

@@ -12,10 +12,10 @@ import org.linedrop.fact.Words;
 /**
  * The messages for what cannot be read.
  *
- * @param text    the value as shown
+ * @param said    the value as it was written
  * @param allowed the dimensions that were wanted
  */
-record Trouble(String text, List<Dimension> allowed) {
+record Trouble(String said, List<Dimension> allowed) {
     private static final Pattern COMMA = Pattern.compile("(.*\\d), ?(\\d++)(.*)");
     private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(?:nan|inf|infinity|\u221e)\\b.*");
     private static final Pattern BARE_US_OR_UK =
@@ -23,6 +23,11 @@ record Trouble(String text, List<Dimension> allowed) {
 
     /** From this number on a bare length is rather millimetres than metres. */
     private static final double METRES_BELOW = 5;
+
+    /** The value as shown. */
+    String text() {
+        return Spelling.shown(said);
+    }
 
     /** Refuses what no rule below needs to see. */
     void checkText(String tidy, int longest) {
@@ -35,51 +40,55 @@ record Trouble(String text, List<Dimension> allowed) {
         if (tidy.length() > longest) {
             throw tooLong(tidy.length() + " characters", "at most " + longest + " are read");
         }
-        if (NOT_FINITE.matcher(tidy.toLowerCase(Locale.ROOT)).matches()) {
-            throw new UnitException("\"" + text + "\" is not a number", "Write for example " + example());
+        char first = tidy.charAt(0);
+        if (!Character.isDigit(first)
+                && NOT_FINITE.matcher(tidy.toLowerCase(Locale.ROOT)).matches()) {
+            throw new UnitException("\"" + text() + "\" is not a number", "Write for example " + example());
         }
-        Matcher comma = COMMA.matcher(tidy);
-        if (comma.matches()) {
-            throw comma(tidy, comma);
+        if (tidy.indexOf(',') >= 0) {
+            Matcher comma = COMMA.matcher(tidy);
+            if (comma.matches()) {
+                throw comma(tidy, comma);
+            }
         }
     }
 
     private UnitException comma(String tidy, Matcher comma) {
         if (comma.group(1).indexOf(',') >= 0 || tidy.contains(", ")) {
             return new UnitException(
-                    "\"" + text + "\" has commas",
+                    "\"" + text() + "\" has commas",
                     "Write numbers without commas; in a list spaces between them and one unit at the end");
         }
         String decimal = comma.group(1) + "." + comma.group(2) + comma.group(3);
         String grouped = comma.group(1) + comma.group(2) + comma.group(3);
         boolean thousands = comma.group(2).length() == 3 && comma.group(1).matches("[+-]?[1-9]\\d{0,2}");
         return new UnitException(
-                "\"" + text + "\": a comma is not a decimal point here",
+                "\"" + text() + "\": a comma is not a decimal point here",
                 "Write " + decimal + (thousands ? ", or " + grouped + " if the comma marks thousands" : ""));
     }
 
     UnitException tooLong(String found, String limit) {
-        return new UnitException("\"" + text + "\" is too long: " + found, limit);
+        return new UnitException("\"" + text() + "\" is too long: " + found, limit);
     }
 
     UnitException noNumber() {
-        return new UnitException("\"" + text + "\" is not " + wanted(), "Write for example " + example());
+        return new UnitException("\"" + text() + "\" is not " + wanted(), "Write for example " + example());
     }
 
     UnitException unitInside() {
-        return new UnitException("\"" + text + "\" has a unit inside the list", "One unit at the end: 0 200 300 kPa");
+        return new UnitException("\"" + text() + "\" has a unit inside the list", "One unit at the end: 0 200 300 kPa");
     }
 
     UnitException negativeInches() {
-        return new UnitException("\"" + text + "\": feet and inches with a minus", "Write it in inches alone");
+        return new UnitException("\"" + text() + "\": feet and inches with a minus", "Write it in inches alone");
     }
 
     UnitException fraction() {
-        return new UnitException("\"" + text + "\": fractions are read in inches and feet only", "Write a decimal");
+        return new UnitException("\"" + text() + "\": fractions are read in inches and feet only", "Write a decimal");
     }
 
     UnitException doubleVacuum(String positive) {
-        return new UnitException("\"" + text + "\": vacuum already means below the air", "Write " + positive);
+        return new UnitException("\"" + text() + "\": vacuum already means below the air", "Write " + positive);
     }
 
     /** Nothing is colder than 0 K, no pressure is under a perfect vacuum. */
@@ -88,7 +97,7 @@ record Trouble(String text, List<Dimension> allowed) {
                 quantity.dimension() == Dimension.TEMPERATURE || quantity.dimension() == Dimension.ABSOLUTE_PRESSURE;
         if (absolute && !(quantity.si() >= 0)) {
             throw new UnitException(
-                    "\"" + text + "\" is below absolute zero",
+                    "\"" + text() + "\" is below absolute zero",
                     quantity.dimension() == Dimension.TEMPERATURE
                             ? "-273.15 C is the lowest temperature there is"
                             : "If you mean a gauge pressure, leave out abs");
@@ -112,7 +121,7 @@ record Trouble(String text, List<Dimension> allowed) {
             }
         }
         UnitException unknown = unknownUnit(symbol);
-        return new UnitException("\"" + text + "\": " + unknown.message(), unknown.hint());
+        return new UnitException("\"" + text() + "\": " + unknown.message(), unknown.hint());
     }
 
     private UnitException noUnit(String number) {
@@ -127,7 +136,8 @@ record Trouble(String text, List<Dimension> allowed) {
             guess = "mm";
         }
         return new UnitException(
-                "\"" + text + "\" has no unit", name + "? Write " + text + " " + guess + ". (" + read() + " are read)");
+                "\"" + text() + "\" has no unit",
+                name + "? Write " + text() + " " + guess + ". (" + read() + " are read)");
     }
 
     private UnitException usOrUk(String number, String symbol, Matcher bare) {
@@ -145,13 +155,13 @@ record Trouble(String text, List<Dimension> allowed) {
             per = "/min";
         }
         return new UnitException(
-                "\"" + text + "\": " + symbol + " may be US or UK (a UK gallon is 1.2 US gallons)",
+                "\"" + text() + "\": " + symbol + " may be US or UK (a UK gallon is 1.2 US gallons)",
                 "Write " + number + " US " + size + per + " or " + number + " UK " + size + per);
     }
 
     private UnitException wrongDimension(String number, Unit unit) {
         Dimension found = unit.dimension();
-        String message = "\"" + text + "\" is " + found.words() + ", but " + wanted() + " is needed";
+        String message = "\"" + text() + "\" is " + found.words() + ", but " + wanted() + " is needed";
         if (found == Dimension.ABSOLUTE_PRESSURE && allowed.contains(Dimension.GAUGE_PRESSURE)) {
             return new UnitException(message, "Write the reading over air: 100 kPa abs is near 0 kPa");
         }

@@ -45,7 +45,7 @@ public final class Units {
     public static Quantity read(String text, Dimension... allowed) {
         String tidy = Spelling.tidy(text);
         List<Dimension> dimensions = List.of(allowed);
-        Trouble trouble = new Trouble(Spelling.shown(text), dimensions);
+        Trouble trouble = new Trouble(text, dimensions);
         trouble.checkText(tidy, LONGEST);
         Matcher feet = FEET_AND_INCHES.matcher(tidy);
         if (dimensions.contains(Dimension.LENGTH) && feet.matches()) {
@@ -69,7 +69,7 @@ public final class Units {
     public static List<Quantity> readList(String text, Dimension... allowed) {
         String tidy = Spelling.tidy(text);
         List<Dimension> dimensions = List.of(allowed);
-        Trouble trouble = new Trouble(Spelling.shown(text), dimensions);
+        Trouble trouble = new Trouble(text, dimensions);
         trouble.checkText(tidy, LONGEST);
         List<String> numbers = new ArrayList<>();
         String rest = tidy;
@@ -201,7 +201,7 @@ public final class Units {
 
     private static boolean readsBack(BigDecimal number, double si, Unit unit) {
         BigDecimal above = number.add(unit.offset()).multiply(unit.factor());
-        return above.divide(unit.divisor(), Ratio.DIGITS).doubleValue() == si;
+        return Ratio.quotient(above, unit.divisor()) == si;
     }
 
     private static String plain(BigDecimal number) {
@@ -216,8 +216,8 @@ public final class Units {
     }
 
     /**
-     * Writes the number alone with a fixed count of decimals, for a table; rounds half up, from the exact value of the
-     * double, with a full stop and no grouping whatever the locale.
+     * Writes the number alone with a fixed count of decimals, for a table; rounds half up, from the shortest decimal of
+     * the double (0.005715 m is 5.72 mm, though its double is a hair less), with a full stop and no grouping whatever the locale.
      *
      * @param si       the value in SI, finite
      * @param unit     the unit the number is in
@@ -229,7 +229,9 @@ public final class Units {
         if (!(decimals >= 0 && decimals <= 20)) {
             throw new IllegalArgumentException("decimals must be 0 to 20, but is " + decimals);
         }
-        return exact(si, unit).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        return converted(shortest(si), unit)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /**
@@ -247,27 +249,38 @@ public final class Units {
     /**
      * Converts from a unit.
      *
-     * @param number the number in the unit, finite
+     * @param number the number in the unit, finite; taken as the shortest decimal of the double, as somebody writes it, so
+     *               that 0.028 in here and in a file are the same
      * @param unit   its unit
      * @return the value in SI, rounded once
      * @throws IllegalArgumentException when the number is not finite
      */
     public static double from(double number, Unit unit) {
-        return new Ratio(finite(number), BigDecimal.ONE).si(unit);
+        return new Ratio(shortest(number), BigDecimal.ONE).si(unit);
     }
 
     private static BigDecimal exact(double si, Unit unit) {
-        return finite(si)
-                .multiply(unit.divisor())
-                .divide(unit.factor(), Ratio.DIGITS)
-                .subtract(unit.offset());
+        return converted(finite(si), unit);
+    }
+
+    private static BigDecimal converted(BigDecimal si, Unit unit) {
+        return si.multiply(unit.divisor()).divide(unit.factor(), Ratio.DIGITS).subtract(unit.offset());
     }
 
     private static BigDecimal finite(double value) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("only a finite number can be written in a unit, but this is " + value);
-        }
+        check(value);
         return new BigDecimal(value);
+    }
+
+    private static BigDecimal shortest(double value) {
+        check(value);
+        return BigDecimal.valueOf(value);
+    }
+
+    private static void check(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("only a finite number has a unit, but this is " + value);
+        }
     }
 
     private static double zeroIfMinusZero(double value) {
@@ -290,7 +303,7 @@ public final class Units {
                 return unit;
             }
         }
-        throw new Trouble(Spelling.shown(symbol), Arrays.asList(Dimension.values())).unknownUnit(spelling);
+        throw new Trouble(symbol, Arrays.asList(Dimension.values())).unknownUnit(spelling);
     }
 
     /**
@@ -305,7 +318,7 @@ public final class Units {
         String spelling = Spelling.unit(Spelling.tidy(symbol));
         Unit unit = UnitTable.find(spelling, dimension);
         if (unit == null) {
-            throw new Trouble(Spelling.shown(symbol), List.of(dimension)).unknownUnit(spelling);
+            throw new Trouble(symbol, List.of(dimension)).unknownUnit(spelling);
         }
         return unit;
     }
