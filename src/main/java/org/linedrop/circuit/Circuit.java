@@ -46,6 +46,12 @@ public record Circuit(
     /** Name of the case as written, where the file gives it none. */
     public static final String UNNAMED_CASE = "as written";
 
+    /** No circuit has a hundredth of them. */
+    private static final int MOST_CASES = 10_000;
+
+    /** Values of a file times its cases: some hundred times a large circuit with a case for everything. */
+    private static final int MOST_TEXTS_IN_CASES = 2_000_000;
+
     private static final String CASES = "cases";
 
     /**
@@ -97,8 +103,8 @@ public record Circuit(
         Catalogue catalogue = own.read(written, catalogues);
         Tree.Branch said = CatalogueFile.writtenInto(written, catalogues);
         Circuit circuit = read(new Said(file, said, said, catalogue), Joints.REFUSED, first);
-        problems.addAll(first.list());
-        if (said.get(CASES) instanceof Tree.Branch cases) {
+        Set<Problem> asWritten = new LinkedHashSet<>(first.list());
+        if (said.get(CASES) instanceof Tree.Branch cases && fewEnough(said, cases, first)) {
             for (Tree.Entry entry : cases.entries()) {
                 Problems more = new Problems(file);
                 CaseReader.check(entry, CaseMerge.thisCase(said), more);
@@ -107,10 +113,11 @@ public record Circuit(
                 if (here != null && more.isEmpty()) {
                     Problems inCase = new Problems(file);
                     read(new Said(file, said, here, catalogue), Joints.LEFT, inCase);
-                    ofCase(entry.key(), inCase.list(), first.list()).forEach(problems::add);
+                    ofCase(entry.key(), inCase.list(), asWritten).forEach(problems::add);
                 }
             }
         }
+        problems.addAll(first.list());
         problems.removeIf(own::causes);
         problems.addAll(own.problems());
         if (circuit == null || !problems.isEmpty()) {
@@ -119,6 +126,42 @@ public record Circuit(
             throw new ProblemsException(sorted);
         }
         return circuit;
+    }
+
+    /** Every case is a circuit of its own to read: a file can ask for more of them than anybody waits for. */
+    private static boolean fewEnough(Tree.Branch said, Tree.Branch cases, Problems problems) {
+        long each = 0;
+        for (Tree.Entry entry : said.entries()) {
+            each += entry.key().equals(CASES) ? 0 : texts(entry.value());
+        }
+        int count = cases.entries().size();
+        boolean few = count <= MOST_CASES && each * count <= MOST_TEXTS_IN_CASES;
+        if (!few) {
+            problems.add(
+                    problems.place(cases.line(), cases.column(), CASES),
+                    "",
+                    "",
+                    count + " cases of " + each + " values: at most " + MOST_CASES + " cases are read, and together "
+                            + MOST_TEXTS_IN_CASES + " values",
+                    "Split the file, or vary a key instead of writing cases");
+        }
+        return few;
+    }
+
+    private static long texts(Tree tree) {
+        long texts = 0;
+        if (tree instanceof Tree.Branch branch) {
+            for (Tree.Entry entry : branch.entries()) {
+                texts += texts(entry.value());
+            }
+        } else if (tree instanceof Tree.Items list) {
+            for (Tree item : list.items()) {
+                texts += texts(item);
+            }
+        } else {
+            texts = 1;
+        }
+        return texts;
     }
 
     private static @Nullable Circuit read(Said said, Joints joints, Problems problems) {
@@ -135,7 +178,7 @@ public record Circuit(
     }
 
     /** What is wrong in a case only, with the name of the case; what is wrong as written has been said. */
-    private static List<Problem> ofCase(String name, List<Problem> here, List<Problem> asWritten) {
+    private static List<Problem> ofCase(String name, List<Problem> here, Set<Problem> asWritten) {
         List<Problem> own = new ArrayList<>();
         for (Problem problem : here) {
             if (asWritten.contains(problem)) {

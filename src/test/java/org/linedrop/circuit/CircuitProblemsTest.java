@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
@@ -135,5 +137,23 @@ class CircuitProblemsTest {
     void litresAMinuteOfCoolantAreNot() {
         String coolant = "service: coolant\n" + GOOD.replace("takes: 60 L/h", "takes: 180 L/min");
         assertThat(CircuitFile.read(coolant, "").points()).hasSize(2);
+    }
+
+    @Test
+    void moreCasesThanAnybodyWaitsForAreOneProblem() {
+        List<Tree.Entry> cases = new ArrayList<>();
+        for (int i = 0; i < 10_001; i++) {
+            cases.add(new Tree.Entry("c" + i, 9, 1, Tree.of("temperature", "30 C")));
+        }
+        Tree.Branch file = Tree.of("linedrop", "1", "fluid", "water", "temperature", "20 C")
+                .with("points", Tree.of().with("a", Tree.of("kind", "held", "pressure", "1 kPa")))
+                .with("cases", new Tree.Branch(cases, 8, 1));
+        assertThat(catchThrowableOfType(ProblemsException.class, () -> Circuit.of(file, "much.yaml"))
+                        .problems())
+                .extracting(Problem::line)
+                .filteredOn(line -> line.contains("cases"))
+                .containsExactly(
+                        "much.yaml:8  cases: 10001 cases of 5 values: at most 10000 cases are read, and together"
+                                + " 2000000 values. Split the file, or vary a key instead of writing cases");
     }
 }

@@ -245,6 +245,15 @@ final class HostileFiles {
         text("many parts", FEED + lines(20_000 / part, "      - {hose: race rubber -6, length: %d mm, ends: none}"));
         text("many wrong parts", FEED + lines(20_000 / part, "      - {hoes: race rubber -6, lenght: %d xy}"));
         text("many cases", FEED + "cases:\n" + lines(2_000 / part, "  c%d: {fluid: water}"));
+        text("very many cases", FEED + "cases:\n" + lines(30_000 / part, "  c%d: {fluid: water}"));
+        text(
+                "many points in many cases",
+                FEED.replace("runs:", lines(10_000 / part, "  p%d: {kind: draw, takes: 1 L/h}") + "runs:") + "cases:\n"
+                        + lines(10_000 / part, "  c%d: {fluid: water}"));
+        text(
+                "many mistakes in many cases",
+                FEED.replace("runs:", lines(5_000 / part, "  p%d: {kind: drew, takes: 1 x}") + "runs:") + "cases:\n"
+                        + lines(80 / part + 4, "  c%d: {fluid: water}"));
         text("many catalogue files", FEED + "catalogue:\n  files:\n" + lines(20_000 / part, "    - f%d.yaml"));
     }
 
