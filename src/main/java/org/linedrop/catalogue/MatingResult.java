@@ -45,9 +45,7 @@ public record MatingResult(
         /** Taper thread on straight thread. */
         TAPER_ON_STRAIGHT,
         /** Seats that have nothing in common. */
-        OTHER_SEAT,
-        /** A hose end made for another kind of hose. */
-        END_NOT_FOR_HOSE
+        OTHER_SEAT
     }
 
     /**

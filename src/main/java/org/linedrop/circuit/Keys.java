@@ -10,7 +10,7 @@ import java.util.List;
 public final class Keys {
 
     /** Kinds of point, by the word of {@code kind:}. */
-    public static final List<Kind> POINTS = List.of(
+    static final List<Kind> POINTS = List.of(
             new Kind(
                     "tank",
                     "a vessel with a free surface",
@@ -34,7 +34,7 @@ public final class Keys {
                     with(PointKeys.PLACE, PointKeys.HELD_PRESSURE, PointKeys.HELD_HEAD)));
 
     /** Kinds of device, by the word of {@code kind:}. */
-    public static final List<Kind> DEVICES = DeviceKeys.ALL;
+    static final List<Kind> DEVICES = DeviceKeys.ALL;
 
     /** Kinds of part, by the key that names what it is. */
     public static final List<Kind> PARTS = RunKeys.PARTS;

@@ -21,7 +21,7 @@ public record Kind(String word, String meaning, List<Key<?>> keys) {
      *
      * @return in order
      */
-    public List<String> keyNames() {
+    List<String> keyNames() {
         return keys.stream().<String>map(Key::name).toList();
     }
 }

@@ -81,7 +81,7 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
      * @param result a solved circuit
      * @return those that have a value, limits first
      */
-    public static List<Output> all(Result result) {
+    static List<Output> all(Result result) {
         List<Output> all = new ArrayList<>();
         Circuit circuit = result.circuit();
         circuit.limits().forEach(limit -> all.add(of(limit)));

@@ -325,15 +325,15 @@ class LawsPropertyTest {
     @Test
     void shapesNeverJump() {
         noJump("mitre", 0, Math.PI, MitreElbow::turbulentK);
-        noJump("mitre smooth", 0, Math.PI, MitreElbow::smoothWallK);
+        noJump("mitre smooth", 0, Math.PI, OtherLaws::mitreSmoothWall);
         noJump("mitre K1", 0, Math.PI, MitreElbow::k1);
         noJump("expansion", 0, 1, AreaChange::expansionK);
         noJump("contraction", 0, 0.999, AreaChange::contractionK);
-        noJump("rounded entrance", 0, 0.3, PipeEnd::entranceK);
+        noJump("rounded entrance", 0, 0.3, OtherLaws::roundedEntrance);
         noJump("critical", 1.01, 3000, CurvedBore::criticalReynolds);
         for (double beta : new double[] {0, 0.4, 0.9}) {
-            noJump("cone up", 0.001, Math.PI, angle -> AreaChange.coneUpK(beta, angle));
-            noJump("cone down", 0.001, Math.PI, angle -> AreaChange.coneDownK(beta, angle));
+            noJump("cone up", 0.001, Math.PI, angle -> OtherLaws.coneUp(beta, angle));
+            noJump("cone down", 0.001, Math.PI, angle -> OtherLaws.coneDown(beta, angle));
         }
         double[] out = new double[6];
         for (double reynolds : new double[] {1, 300, 2500, 9000, 5e4, 1e6}) {

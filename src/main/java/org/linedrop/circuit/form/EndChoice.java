@@ -29,28 +29,28 @@ public record EndChoice(String kind, double angleDeg, String detail) implements 
             "straight, 30 45 60 90 120 150 180, 45 forged, 90 forged, banjo M12, quick-connect 3/8 in, male, barb or none";
 
     /** Straight through. */
-    public static final String STRAIGHT = "straight";
+    static final String STRAIGHT = "straight";
 
     /** Turned by a bent tube. */
-    public static final String SWEPT = "swept";
+    static final String SWEPT = "swept";
 
     /** Turned inside a forged, machined or low-profile body: a sharp corner. */
-    public static final String FORGED = "forged";
+    static final String FORGED = "forged";
 
     /** Ring on a hollow bolt. */
-    public static final String BANJO = "banjo";
+    static final String BANJO = "banjo";
 
     /** Snap coupling. */
-    public static final String QUICK_CONNECT = "quick-connect";
+    static final String QUICK_CONNECT = "quick-connect";
 
     /** Male thread. */
-    public static final String MALE = "male";
+    static final String MALE = "male";
 
     /** Pushed on a barb. */
-    public static final String BARB = "barb";
+    static final String BARB = "barb";
 
     /** No end: a bare, measured piece. */
-    public static final String NONE = "none";
+    static final String NONE = "none";
 
     private static final List<String> PLAIN = List.of(STRAIGHT, MALE, BARB, NONE);
 

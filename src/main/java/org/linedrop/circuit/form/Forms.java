@@ -191,7 +191,7 @@ public final class Forms {
      * @return for example {@code 7.9 10.2 12.8 mm measured}, with the word of the weakest
      * @throws IllegalArgumentException when a number is not finite or there is none
      */
-    public static String writeList(List<Figure> figures, Dimension dimension) {
+    static String writeList(List<Figure> figures, Dimension dimension) {
         double[] values = figures.stream().mapToDouble(Figure::value).toArray();
         double largest = 0;
         Status weakest = Status.MEASURED;

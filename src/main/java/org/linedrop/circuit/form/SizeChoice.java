@@ -81,7 +81,7 @@ public record SizeChoice(String family, String size) implements Serializable {
      * @return the hose
      * @throws UnitException when family or size is missing
      */
-    public static SizeChoice readHose(String text, IntFunction<String> boresOfDash) {
+    static SizeChoice readHose(String text, IntFunction<String> boresOfDash) {
         SizeChoice choice = read(text);
         if (!choice.family.isEmpty()) {
             return choice;
@@ -112,7 +112,7 @@ public record SizeChoice(String family, String size) implements Serializable {
      *
      * @return m; empty when the size is a dash
      */
-    public OptionalDouble insideM() {
+    OptionalDouble insideM() {
         return size.startsWith("-")
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Units.read(size, Dimension.LENGTH).si());
