@@ -1,5 +1,6 @@
 package org.linedrop.catalogue;
 
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 
@@ -7,6 +8,7 @@ import org.linedrop.fact.Status;
  * Whether two neighbouring connections mate and seal, and what to use instead. Pure functions of the two; thread sizes
  * come with the connections.
  */
+@Inner
 public final class Mating {
     private static final Source PRACTICE = Source.of("Custom of the trade", Status.COMMON_PRACTICE);
 

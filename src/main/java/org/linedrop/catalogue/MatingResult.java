@@ -1,6 +1,7 @@
 package org.linedrop.catalogue;
 
 import java.io.Serializable;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 
 /**
@@ -14,6 +15,7 @@ import org.linedrop.fact.Source;
  * @param sealingFacesAdded faces that can leak which the remedy adds
  * @param source            who says so
  */
+@Inner
 public record MatingResult(
         Kind kind,
         boolean screwsOn,

@@ -2,11 +2,13 @@ package org.linedrop.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * The key table: every kind of element with its keys. Nothing else names a key; the keys themselves are in a class for each
  * part of the file.
  */
+@Inner
 public final class Keys {
 
     /** Kinds of point, by the word of {@code kind:}. */

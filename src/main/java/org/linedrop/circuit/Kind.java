@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * A kind of element and the keys it takes.
@@ -9,6 +10,7 @@ import java.util.List;
  * @param meaning what it is, for documents
  * @param keys    its keys in the order in which they are written
  */
+@Inner
 public record Kind(String word, String meaning, List<Key<?>> keys) {
 
     /** Copies the keys. */

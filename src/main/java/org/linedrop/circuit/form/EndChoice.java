@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
@@ -18,6 +19,7 @@ import org.linedrop.units.Units;
  * @param angleDeg its angle in degrees, 0 where it has none
  * @param detail   what else the words say: {@code M12} of a banjo, {@code 3/8 in} of a quick-connect; empty otherwise
  */
+@Inner
 public record EndChoice(String kind, double angleDeg, String detail) implements Serializable {
     private static final Pattern ANGLE = Pattern.compile("(\\d{1,3})(?: ?deg| ?\u00b0)?(?: ([a-z-]+(?: tube)?))?");
     private static final Pattern BOLT = Pattern.compile("[Mm](\\d{1,2}(?:x\\d(?:\\.\\d{1,2})?)?)");

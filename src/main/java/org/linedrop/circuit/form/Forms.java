@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
@@ -17,6 +18,7 @@ import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
 
 /** Quantities with what is said about them, to figures and back. */
+@Inner
 public final class Forms {
     /** Title of the source of every figure that a file gives. */
     public static final String TITLE = "circuit file";
