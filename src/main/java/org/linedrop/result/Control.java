@@ -32,8 +32,7 @@ record Control(String state, double heldPa, double openDropPa, double boundPa, d
         Rise slope = device.slope();
         double density = result.circuit()
                 .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
+                .fluidState()
                 .densityKgPerM3();
         double byFlow = slope == null ? 0 : slope.slopePaPerM3PerS() * (flow / density - slope.fromM3PerS());
         double held =

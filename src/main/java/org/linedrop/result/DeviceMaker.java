@@ -192,8 +192,7 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
     private double warmed(Figure heatW, PartRow row) {
         double specificHeat = result.circuit()
                 .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
+                .fluidState()
                 .specificHeatJPerKgK();
         return heatW.value() / (Math.abs(row.massFlowKgPerS()) * specificHeat);
     }
@@ -265,8 +264,7 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
     private double density() {
         return result.circuit()
                 .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
+                .fluidState()
                 .densityKgPerM3();
     }
 

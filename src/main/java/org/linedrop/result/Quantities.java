@@ -73,10 +73,7 @@ final class Quantities {
                 new Value(
                         Math.abs(point.netInflowKgPerS())
                                 / circuit.surroundings()
-                                        .fluid()
-                                        .at(circuit.surroundings()
-                                                .temperatureK()
-                                                .value())
+                                        .fluidState()
                                         .densityKgPerM3(),
                         "");
             default -> throw new IllegalStateException("no such quantity of a point: " + quantity);

@@ -156,6 +156,12 @@ public final class Result implements Serializable {
         return new Junctions(network, solution).totalPressurePa(number);
     }
 
+    /** What stands over a branch of the network: total pressure where it begins less that where it ends, Pa. */
+    static double overPa(CircuitNetwork network, Solution solution, int branch) {
+        return solution.totalPressurePa(network.network().from(branch))
+                - solution.totalPressurePa(network.network().to(branch));
+    }
+
     /**
      * Every row of every run.
      *

@@ -77,8 +77,7 @@ final class SolveDetail {
     private String flow(double kgPerS) {
         Circuit circuit = network.circuit();
         double density = circuit.surroundings()
-                .fluid()
-                .at(circuit.surroundings().temperatureK().value())
+                .fluidState()
                 .densityKgPerM3();
         return Display.METRIC.text(kgPerS / density, Dimension.VOLUME_FLOW);
     }

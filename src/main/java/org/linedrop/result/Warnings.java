@@ -163,8 +163,7 @@ final class Warnings {
                 continue;
             }
             double density = circuit.surroundings()
-                    .fluid()
-                    .at(circuit.surroundings().temperatureK().value())
+                    .fluidState()
                     .densityKgPerM3();
             double gain = result.point(tank.id()).map(PointRow::netInflowKgPerS).orElse(0.0) / density;
             boolean empties = gain < 0;

@@ -106,8 +106,7 @@ public record Gauge(String subject, String quantity) implements Serializable {
     private static double density(Result result) {
         return result.circuit()
                 .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
+                .fluidState()
                 .densityKgPerM3();
     }
 

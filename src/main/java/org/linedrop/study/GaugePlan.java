@@ -130,7 +130,7 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
         Engine engine = circuit.engine();
         var surroundings = circuit.surroundings();
         double density =
-                surroundings.fluid().at(surroundings.temperatureK().value()).densityKgPerM3();
+                surroundings.fluidState().densityKgPerM3();
         return new Case(
                 circuit.caseName(),
                 result.outcome().word(),

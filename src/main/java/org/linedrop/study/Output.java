@@ -135,7 +135,7 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
                 Trace.RunTrace trace = result.network().runs().get(i);
                 var around = result.circuit().surroundings();
                 return result.solution().massFlowKgPerS(trace.first().branch())
-                        / around.fluid().at(around.temperatureK().value()).densityKgPerM3();
+                        / around.fluidState().densityKgPerM3();
             }
         }
         return Double.NaN;

@@ -201,8 +201,7 @@ final class SizeOptions {
 
     private Option option(Run run, Circuit with, String words, String family, int dash) {
         double density = with.surroundings()
-                .fluid()
-                .at(with.surroundings().temperatureK().value())
+                .fluidState()
                 .densityKgPerM3();
         double volume = 0;
         double mass = 0;
