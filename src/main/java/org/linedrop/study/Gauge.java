@@ -104,10 +104,7 @@ public record Gauge(String subject, String quantity) implements Serializable {
     }
 
     private static double density(Result result) {
-        return result.circuit()
-                .surroundings()
-                .fluidState()
-                .densityKgPerM3();
+        return result.circuit().surroundings().fluidState().densityKgPerM3();
     }
 
     /** Every place of a circuit where a gauge can sit. */

@@ -98,9 +98,7 @@ class StatedLawTest {
 
     /** A line without any loss has no flow of its own. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             {law: K, K: 0, bore: 50 mm}           | K: a K law needs K above 0                | it loses nothing
             {law: power, r: 0, n: 2}              | r: a power law needs r above 0            | it loses nothing
             {law: laminar, length: 0 m, bore: 5 mm} | length: a laminar law needs length above 0 | it loses nothing
