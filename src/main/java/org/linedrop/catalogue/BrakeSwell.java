@@ -11,4 +11,4 @@ import org.linedrop.fact.Figure;
  * @param pressurePa  at this pressure, Pa gauge
  * @param volumeM3PerM largest swell, m3 per metre of hose
  */
-public record BrakeSwell(String size, String type, double pressurePa, Figure volumeM3PerM) implements Serializable {}
+record BrakeSwell(String size, String type, double pressurePa, Figure volumeM3PerM) implements Serializable {}

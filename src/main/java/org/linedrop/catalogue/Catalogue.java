@@ -6,7 +6,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.linedrop.fact.Figure;
 
 /**
  * All rows, and the look-ups in them. Immutable; a look-up that fails throws a {@link CatalogueException} whose message
@@ -210,19 +209,7 @@ public final class Catalogue implements Serializable {
      * @throws CatalogueException when the size has no known through bore
      */
     public AdapterSize bulkhead(String size) {
-        return FittingLookup.doubleMale(this, "bulkhead", size, 0);
-    }
-
-    /**
-     * A bulkhead fitting that turns by two drilled bores.
-     *
-     * @param size     dash size
-     * @param angleDeg 0, 45 or 90 (rarely 30 or 60)
-     * @return its row
-     * @throws CatalogueException when the size has no known through bore or nobody makes the angle
-     */
-    public AdapterSize bulkhead(String size, double angleDeg) {
-        return FittingLookup.doubleMale(this, "bulkhead", size, angleDeg);
+        return FittingLookup.doubleMale(this, "bulkhead", size);
     }
 
     /**
@@ -233,7 +220,7 @@ public final class Catalogue implements Serializable {
      * @throws CatalogueException when the size has no known through bore
      */
     public AdapterSize union(String size) {
-        return FittingLookup.doubleMale(this, "union", size, 0);
+        return FittingLookup.doubleMale(this, "union", size);
     }
 
     /**
@@ -244,18 +231,7 @@ public final class Catalogue implements Serializable {
      * @throws CatalogueException when the size has no known through bore
      */
     public AdapterSize valve(String size) {
-        return FittingLookup.doubleMale(this, "valve", size, 0);
-    }
-
-    /**
-     * A cap.
-     *
-     * @param size dash size
-     * @return its row
-     * @throws CatalogueException when the size is not known
-     */
-    public AdapterSize cap(String size) {
-        return FittingLookup.cap(this, size);
+        return FittingLookup.doubleMale(this, "valve", size);
     }
 
     /**
@@ -325,34 +301,7 @@ public final class Catalogue implements Serializable {
      * @return the table's name; the same text when it is not known
      */
     public String fluidName(String name) {
-        for (FluidName row : rows.fluidNames()) {
-            if (row.name().equalsIgnoreCase(name.strip())) {
-                return row.fluid();
-            }
-        }
-        return name.strip();
-    }
-
-    /**
-     * Wall roughness by surface.
-     *
-     * @param surface for example {@code machined} or {@code stainless}
-     * @return roughness, m
-     * @throws CatalogueException when the surface is unknown
-     */
-    public Figure roughness(String surface) {
-        return FittingLookup.roughness(this, surface);
-    }
-
-    /**
-     * The bore through a connection.
-     *
-     * @param text as {@link #connection}
-     * @return its bore, m
-     * @throws CatalogueException when it cannot be read or is not known
-     */
-    public Figure throughBore(String text) {
-        return ConnectionLookup.bore(this, ConnectionLookup.parse(this, text));
+        return CompatibilityLookup.fluidName(this, name);
     }
 
     /**
@@ -363,23 +312,13 @@ public final class Catalogue implements Serializable {
      * @throws CatalogueException when there is none
      */
     public DashSize dashSize(int dash) {
-        for (DashSize row : rows.dashSizes()) {
-            if (row.dash() == dash) {
-                return row;
-            }
-        }
-        List<String> known = rows.dashSizes().stream().map(d -> "-" + d.dash()).toList();
-        throw new CatalogueException("no dash size -" + dash, "It must be one of: " + String.join(", ", known));
+        return FittingLookup.dashSize(this, dash);
     }
 
     // ---- rows
 
-    /**
-     * All rows, for lists and documents.
-     *
-     * @return the rows, immutable
-     */
-    public CatalogueRows rows() {
+    /** All rows, immutable. */
+    CatalogueRows rows() {
         return rows;
     }
 
@@ -411,15 +350,39 @@ public final class Catalogue implements Serializable {
     }
 
     /**
-     * All families' hose of one size.
+     * Nipples of hose ends.
      *
-     * @param size dash or inch size
-     * @return family by family; empty when none is made
+     * @return family by family
      */
-    public List<HoseSize> hosesOfSize(String size) {
-        String dash = SizeText.dash(size);
-        String normal = dash != null ? dash : SizeText.inch(size);
-        return rows.hoses().stream().filter(h -> h.sizeText().equals(normal)).toList();
+    public List<NippleSize> nipples() {
+        return rows.nipples();
+    }
+
+    /**
+     * What goes with each dash number.
+     *
+     * @return -2 to -32
+     */
+    public List<DashSize> dashSizes() {
+        return rows.dashSizes();
+    }
+
+    /**
+     * What dash sizes are usually used for.
+     *
+     * @return use by use
+     */
+    public List<SizeUse> sizeUses() {
+        return rows.sizeUses();
+    }
+
+    /**
+     * Linings against fluids.
+     *
+     * @return lining by lining
+     */
+    public List<Compatibility> compatibility() {
+        return rows.compatibility();
     }
 
     /**

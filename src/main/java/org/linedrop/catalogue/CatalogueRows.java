@@ -25,7 +25,7 @@ import java.util.List;
  * @param sizeUses      what dash sizes are usually used for
  * @param endConstants  bend ratio and loss coefficients of ends
  */
-public record CatalogueRows(
+record CatalogueRows(
         List<HoseFamily> families,
         List<HoseSize> hoses,
         List<NippleSize> nipples,
@@ -46,7 +46,7 @@ public record CatalogueRows(
         implements Serializable {
 
     /** Copies the lists. */
-    public CatalogueRows {
+    CatalogueRows {
         families = List.copyOf(families);
         hoses = List.copyOf(hoses);
         nipples = List.copyOf(nipples);

@@ -54,4 +54,13 @@ final class CompatibilityLookup {
         String ask = "ask for " + best.liner() + " (" + best.grade().word() + ")";
         return new Compatibility(liner, worst.fluid(), worst.grade(), ask, note, worst.source());
     }
+
+    static String fluidName(Catalogue catalogue, String name) {
+        for (FluidName row : catalogue.rows().fluidNames()) {
+            if (row.name().equalsIgnoreCase(name.strip())) {
+                return row.fluid();
+            }
+        }
+        return name.strip();
+    }
 }

@@ -14,6 +14,5 @@ import org.linedrop.fact.Figure;
  * @param cutOff   true when it is the cut-off, false when it is the end's largest overall length
  * @param doubtful true when the printed figure is likely a misprint; it is then not used
  */
-public record CutOff(
-        String end, String family, String size, double angleRad, Figure lengthM, boolean cutOff, boolean doubtful)
+record CutOff(String end, String family, String size, double angleRad, Figure lengthM, boolean cutOff, boolean doubtful)
         implements Serializable {}

@@ -9,4 +9,4 @@ import org.linedrop.fact.Figure;
  * @param name   {@code swept-bend-ratio}, {@code banjo-loss-coefficient} or {@code quick-connect-loss-coefficient}
  * @param figure pure number
  */
-public record EndConstant(String name, Figure figure) implements Serializable {}
+record EndConstant(String name, Figure figure) implements Serializable {}

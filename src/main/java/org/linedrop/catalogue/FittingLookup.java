@@ -105,21 +105,10 @@ final class FittingLookup {
     }
 
     /** Bulkhead or union: male 37-degree flare on both sides. */
-    static AdapterSize doubleMale(Catalogue catalogue, String kind, String size, double angleDeg) {
-        if (angleDeg != 0) {
-            EndLookup.checkAngle(kind, "forged", angleDeg);
-        }
+    static AdapterSize doubleMale(Catalogue catalogue, String kind, String size) {
         Connection side = flare(catalogue, kind, size, Gender.MALE);
         Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize(
-                kind, side.size(), bore, bore, Math.toRadians(angleDeg), angleDeg > 0, null, 2, side, side);
-    }
-
-    static AdapterSize cap(Catalogue catalogue, String size) {
-        Connection side = flare(catalogue, "cap", size, Gender.SWIVEL);
-        Figure bore = ConnectionLookup.bore(catalogue, side);
-        return new AdapterSize(
-                "cap", side.size(), bore, bore, 0, false, null, 1, side, Connection.notStated("nothing"));
+        return new AdapterSize(kind, side.size(), bore, bore, 0, false, null, 2, side, side);
     }
 
     /** Tee ({@code -8}, {@code -8 to -6}) or Y block ({@code -8 to -6}): male 37-degree flares. */
@@ -153,5 +142,16 @@ final class FittingLookup {
 
     private static String millimetres(double metres) {
         return String.format(Locale.ROOT, "%.3f mm", metres * 1000);
+    }
+
+    static DashSize dashSize(Catalogue catalogue, int dash) {
+        for (DashSize row : catalogue.dashSizes()) {
+            if (row.dash() == dash) {
+                return row;
+            }
+        }
+        List<String> known =
+                catalogue.dashSizes().stream().map(d -> "-" + d.dash()).toList();
+        throw new CatalogueException("no dash size -" + dash, "It must be one of: " + String.join(", ", known));
     }
 }

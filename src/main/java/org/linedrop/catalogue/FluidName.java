@@ -8,4 +8,4 @@ import java.io.Serializable;
  * @param name  the other name, for example {@code E85 summer}
  * @param fluid what the compatibility table calls it
  */
-public record FluidName(String name, String fluid) implements Serializable {}
+record FluidName(String name, String fluid) implements Serializable {}

@@ -22,7 +22,7 @@ public enum Gender {
      *
      * @return for example {@code swivel nut}
      */
-    public String word() {
+    String word() {
         return word;
     }
 

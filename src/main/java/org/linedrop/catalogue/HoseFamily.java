@@ -43,7 +43,7 @@ public record HoseFamily(
      *
      * @return true for families sized by the tube they go with, or between that and true size
      */
-    public boolean boreBelowDash() {
+    boolean boreBelowDash() {
         return sizedByDash && !sizing.startsWith("true size");
     }
 }

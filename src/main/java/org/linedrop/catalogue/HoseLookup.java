@@ -144,7 +144,7 @@ final class HoseLookup {
         String inch = SizeText.inch(asked);
         if (inch != null) {
             List<String> names =
-                    catalogue.hosesOfSize(inch).stream().map(HoseSize::name).toList();
+                    ofSize(catalogue, inch).stream().map(HoseSize::name).toList();
             return new CatalogueException(
                     "hose \"" + asked + "\": which hose?",
                     names.isEmpty() ? "Write the family before the size" : "Write " + String.join(" or ", names));
@@ -153,7 +153,7 @@ final class HoseLookup {
         String dash = known != null ? known : "-" + asked.replace("#", "");
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (HoseSize hose : catalogue.hosesOfSize(dash)) {
+        for (HoseSize hose : ofSize(catalogue, dash)) {
             low = Math.min(low, hose.boreM().low());
             high = Math.max(high, hose.boreM().value());
         }
@@ -168,5 +168,14 @@ final class HoseLookup {
 
     private static String millimetres(double metres) {
         return String.format(Locale.ROOT, "%.1f", metres * 1000);
+    }
+
+    /** All families' hose of one dash or inch size, family by family. */
+    static List<HoseSize> ofSize(Catalogue catalogue, String size) {
+        String dash = SizeText.dash(size);
+        String normal = dash != null ? dash : SizeText.inch(size);
+        return catalogue.hoses().stream()
+                .filter(h -> h.sizeText().equals(normal))
+                .toList();
     }
 }

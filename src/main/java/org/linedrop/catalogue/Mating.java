@@ -1,5 +1,6 @@
 package org.linedrop.catalogue;
 
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 
@@ -7,6 +8,7 @@ import org.linedrop.fact.Status;
  * Whether two neighbouring connections mate and seal, and what to use instead. Pure functions of the two; thread sizes
  * come with the connections.
  */
+@Inner
 public final class Mating {
     private static final Source PRACTICE = Source.of("Custom of the trade", Status.COMMON_PRACTICE);
 
@@ -30,51 +32,6 @@ public final class Mating {
             return fine(MatingResult.Kind.SEALS);
         }
         return a.seat() == b.seat() ? sameSeat(a, b) : otherSeat(a, b);
-    }
-
-    /**
-     * Whether a hose end may go on a hose: ends are made for one kind of lining.
-     *
-     * @param end  the end, as looked up for the hose it was made for
-     * @param hose the hose it is put on
-     * @return what was found
-     */
-    public static MatingResult endOnHose(EndSize end, HoseSize hose) {
-        if (end.family().equals(hose.family()) && end.sizeText().equals(hose.sizeText())) {
-            return fine(MatingResult.Kind.SEALS);
-        }
-        boolean ptfeEnd = end.build().equals("three-piece");
-        boolean ptfeHose = hose.liner().equals("PTFE");
-        if (ptfeEnd != ptfeHose) {
-            String made = ptfeEnd ? "PTFE (three pieces, with ferrule)" : "rubber (" + end.build() + ")";
-            String want = ptfeHose ? "PTFE ends (three pieces, with ferrule)" : "rubber ends (two pieces)";
-            return new MatingResult(
-                    MatingResult.Kind.END_NOT_FOR_HOSE,
-                    true,
-                    false,
-                    "an end made for " + made + " does not hold on " + hose.name() + " (" + hose.liner() + ")",
-                    "use " + want + " of " + hose.family(),
-                    0,
-                    PRACTICE);
-        }
-        if (end.dash() != hose.dash()) {
-            return new MatingResult(
-                    MatingResult.Kind.END_NOT_FOR_HOSE,
-                    false,
-                    false,
-                    "an end for " + end.sizeText() + " does not go on " + hose.name(),
-                    "use an end for " + hose.sizeText() + ", then an adapter where the port is another size",
-                    0,
-                    PRACTICE);
-        }
-        return new MatingResult(
-                MatingResult.Kind.END_NOT_FOR_HOSE,
-                true,
-                false,
-                "an end made for " + end.family() + " is not known to hold on " + hose.name(),
-                "use ends of " + hose.family(),
-                0,
-                PRACTICE);
     }
 
     private static boolean banjoInPort(Connection banjo, Connection port) {

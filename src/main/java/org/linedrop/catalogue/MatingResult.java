@@ -1,6 +1,7 @@
 package org.linedrop.catalogue;
 
 import java.io.Serializable;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 
 /**
@@ -14,6 +15,7 @@ import org.linedrop.fact.Source;
  * @param sealingFacesAdded faces that can leak which the remedy adds
  * @param source            who says so
  */
+@Inner
 public record MatingResult(
         Kind kind,
         boolean screwsOn,
@@ -45,9 +47,7 @@ public record MatingResult(
         /** Taper thread on straight thread. */
         TAPER_ON_STRAIGHT,
         /** Seats that have nothing in common. */
-        OTHER_SEAT,
-        /** A hose end made for another kind of hose. */
-        END_NOT_FOR_HOSE
+        OTHER_SEAT
     }
 
     /**

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Status;
 
 /**
  * Compares loads with the ratings of a hose. A figure from memory, a guess or brake hose is never judged, and the
  * highest pressure and the highest temperature are not held to be allowed together.
  */
+@Inner
 public final class Ratings {
     /** Over this share of a rated pressure, and within this of a rated temperature, both are called used up; ours. */
     private static final double PRESSURE_USED_UP = 0.9;

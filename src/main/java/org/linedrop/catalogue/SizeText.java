@@ -69,7 +69,7 @@ public final class SizeText {
      * @param size {@code 5/16 in}, {@code 1-1/4 in} or {@code 1 in}; the unit may be missing
      * @return m
      */
-    public static double inchM(String size) {
+    static double inchM(String size) {
         double inches = 0;
         String bare = size.replace(" in", "");
         for (String piece : bare.split("-", -1)) {

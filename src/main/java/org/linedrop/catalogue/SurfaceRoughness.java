@@ -9,4 +9,4 @@ import org.linedrop.fact.Figure;
  * @param surface    name, for example {@code rubber}, {@code PTFE}, {@code stainless}
  * @param roughnessM equivalent sand roughness, m; the usual value is the one computed with
  */
-public record SurfaceRoughness(String surface, Figure roughnessM) implements Serializable {}
+record SurfaceRoughness(String surface, Figure roughnessM) implements Serializable {}

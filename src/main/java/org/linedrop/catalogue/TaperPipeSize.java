@@ -13,6 +13,5 @@ import org.linedrop.fact.Figure;
  * @param effectiveM effective thread length, m
  * @param tapDrill   drill before tapping, inches as the trade writes it; empty when not known
  */
-public record TaperPipeSize(
-        String size, double turnsPerM, Figure pipeM, Figure handTightM, Figure effectiveM, String tapDrill)
+record TaperPipeSize(String size, double turnsPerM, Figure pipeM, Figure handTightM, Figure effectiveM, String tapDrill)
         implements Serializable {}

@@ -28,7 +28,7 @@ public record ThreadSize(Seat seat, String size, String designation, Figure majo
      * @param other the neighbour's
      * @return true when the designations agree
      */
-    public boolean same(ThreadSize other) {
+    boolean same(ThreadSize other) {
         return designation.equals(other.designation);
     }
 
@@ -38,7 +38,7 @@ public record ThreadSize(Seat seat, String size, String designation, Figure majo
      * @param other the neighbour's
      * @return true when turns agree within 1 % and diameters within 5 %
      */
-    public boolean near(ThreadSize other) {
+    boolean near(ThreadSize other) {
         double turns = Math.abs(turnsPerM / other.turnsPerM - 1);
         double diameter = Math.abs(majorM.value() / other.majorM.value() - 1);
         return turns <= SAME_TURNS && diameter <= NEAR_DIAMETER;

@@ -10,4 +10,4 @@ import org.linedrop.fact.Figure;
  * @param size  size as written
  * @param boreM its bore, m
  */
-public record ThroughBore(String seat, String size, Figure boreM) implements Serializable {}
+record ThroughBore(String seat, String size, Figure boreM) implements Serializable {}

@@ -9,4 +9,4 @@ import java.io.Serializable;
  * @param surface     wall surface, a row of the roughness table
  * @param description what it is
  */
-public record TubeMaterial(String name, String surface, String description) implements Serializable {}
+record TubeMaterial(String name, String surface, String description) implements Serializable {}

@@ -52,17 +52,5 @@ public record UserFamily(String name, String like, List<Row> rows) implements Se
             @Nullable Figure minTemperatureK,
             @Nullable Figure maxTemperatureK,
             @Nullable Figure massKgPerM)
-            implements Serializable {
-
-        /**
-         * A size with its bore only.
-         *
-         * @param size  size as written
-         * @param boreM inside diameter, m
-         * @return the row
-         */
-        public static Row ofBore(String size, Figure boreM) {
-            return new Row(size, boreM, null, null, null, null, null, null, null, null, null, null, null);
-        }
-    }
+            implements Serializable {}
 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Inner;
 
 /**
  * The words of a circuit as Linedrop writes them: metric units, one spelling, keys in the order of the key table. The
  * words read back to an equal circuit, bit for bit.
  */
+@Inner
 public final class CircuitWords {
     private static final Tree.Branch EMPTY = new Tree.Branch(List.of(), 0, 0);
 

@@ -80,10 +80,6 @@ final class DeviceReader {
         return Objects.requireNonNull(fields.get(key), key.name());
     }
 
-    private void assume(String id, String element, String text, Source source) {
-        assumptions.add(Notice.of(id, element, text, source));
-    }
-
     private @Nullable Device resistance(String id, Kind kind, Fields fields) {
         RatedPoint rated = given(fields, DeviceKeys.DROP);
         RatedPoint second = fields.get(DeviceKeys.SECOND);
@@ -97,7 +93,7 @@ final class DeviceReader {
             return null;
         }
         if (second == null && !fields.has(DeviceKeys.EXPONENT) && usual.hasBand()) {
-            assume(
+            assumptions.add(Notice.of(
                     kind.word() + "-exponent",
                     id,
                     String.format(
@@ -106,15 +102,15 @@ final class DeviceReader {
                             usual.value(),
                             usual.low(),
                             usual.high()),
-                    usual.source());
+                    usual.source()));
         }
         Figure bypass = fields.get(DeviceKeys.BYPASS_OPENS);
         if (bypass != null) {
-            assume(
+            assumptions.add(Notice.of(
                     "bypass-loss",
                     id,
                     "its bypass is taken to gain 20 % over its opening pressure at the rated flow",
-                    Source.of("spring-loaded poppets", Status.FROM_MEMORY));
+                    Source.of("spring-loaded poppets", Status.FROM_MEMORY)));
         }
         var clog = fields.get(DeviceKeys.CLOG);
         return new Resistance(
@@ -166,23 +162,23 @@ final class DeviceReader {
         RatedPoint wide = fields.get(DeviceKeys.WIDE_OPEN);
         Rise slope = fields.get(bypass ? DeviceKeys.RISE : DeviceKeys.DROOP);
         if (slope == null) {
-            assume(
+            assumptions.add(Notice.of(
                     bypass ? "no-rise" : "no-droop",
                     id,
                     bypass
                             ? "its rise is not given: taken to hold the same at any spilled flow; two gauge readings would tell"
                             : "its droop is not given: taken to hold the same at any flow; two gauge readings would tell",
-                    DEFAULT);
+                    DEFAULT));
         }
         if (wide == null) {
-            assume(
+            assumptions.add(Notice.of(
                     "no-wide-open",
                     id,
                     bypass
                             ? "what it loses wide open is not given: the lowest pressure it can come to is at least what is"
                                     + " shown"
                             : "what it loses wide open is not given: what it needs at its inlet is at least what is shown",
-                    DEFAULT);
+                    DEFAULT));
         }
         return new Regulator(
                 id, kind.word(), PointReader.position(fields), holds, slope, wide, fields.get(DeviceKeys.CREEP, NONE));
@@ -241,7 +237,7 @@ final class DeviceReader {
         }
         Integer injectors = fields.get(DeviceKeys.INJECTORS);
         if (injectors == null) {
-            assume("injectors", id, "taken to have " + INJECTORS + " injectors", DEFAULT);
+            assumptions.add(Notice.of("injectors", id, "taken to have " + INJECTORS + " injectors", DEFAULT));
         }
         return new Rail(
                 id,

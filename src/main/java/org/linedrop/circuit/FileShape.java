@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 
 /** Where the kinds of the key table stand in a circuit file: what schemas and documents are made from. */
+@Inner
 public final class FileShape {
     /** Name of the catalogue's families, in the section and in a file of its own. */
     public static final String HOSES = "hoses";

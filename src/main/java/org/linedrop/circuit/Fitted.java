@@ -8,12 +8,14 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.Connection;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.fact.Inner;
 
 /**
  * The joints of a circuit: where a part meets its neighbour or the port that its run begins or ends at. A drilled
  * restrictor sits inside one of its neighbours and has no joint of its own; what has a stated law only is no thing that
  * could be joined.
  */
+@Inner
 public final class Fitted {
     private final Circuit circuit;
     private final Map<String, DevicePorts> ports = new LinkedHashMap<>();

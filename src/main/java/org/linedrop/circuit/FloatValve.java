@@ -14,7 +14,7 @@ import org.linedrop.fact.Figure;
 public record FloatValve(String id, @Nullable Position position, Figure seatM, Figure discharge) implements Device {
 
     /** Its word. */
-    public static final String KIND = "float valve";
+    static final String KIND = "float valve";
 
     @Override
     public String kind() {

@@ -18,7 +18,7 @@ public record GearPump(String id, @Nullable Position position, Figure movesM3, R
         implements Device {
 
     /** Its word. */
-    public static final String KIND = "gear pump";
+    static final String KIND = "gear pump";
 
     /**
      * What it would move without a leak.

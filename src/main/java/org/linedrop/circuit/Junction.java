@@ -14,15 +14,15 @@ import org.linedrop.catalogue.JunctionSize;
  */
 public record Junction(String id, @Nullable Position position, JunctionSize size) implements Point {
     /** What the file calls a tee. */
-    public static final String TEE = "tee";
+    static final String TEE = "tee";
     /** What the file calls a Y block. */
-    public static final String Y_BLOCK = "Y block";
+    static final String Y_BLOCK = "Y block";
     /** Port of a tee that two runs use: the way straight through. */
     public static final String RUN = "run";
     /** Port of a tee that one run uses. */
-    public static final String BRANCH = "branch";
+    static final String BRANCH = "branch";
     /** Port of a Y block that one run uses. */
-    public static final String COMMON = "common";
+    static final String COMMON = "common";
     /** Port of a Y block that two runs use. */
     public static final String LEG = "leg";
 
@@ -55,7 +55,7 @@ public record Junction(String id, @Nullable Position position, JunctionSize size
      * @param port name of the port
      * @return what a neighbour must mate with
      */
-    public Connection connection(String port) {
+    Connection connection(String port) {
         return port.equals(RUN) || port.equals(COMMON) ? size.main() : size.branch();
     }
 

@@ -3,6 +3,7 @@ package org.linedrop.circuit;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 
 /**
@@ -11,6 +12,7 @@ import org.linedrop.units.Dimension;
  *
  * @param <V> what its value is once read
  */
+@Inner
 public final class Key<V> {
     private final String name;
     private final Form<V> form;

@@ -2,15 +2,17 @@ package org.linedrop.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * The key table: every kind of element with its keys. Nothing else names a key; the keys themselves are in a class for each
  * part of the file.
  */
+@Inner
 public final class Keys {
 
     /** Kinds of point, by the word of {@code kind:}. */
-    public static final List<Kind> POINTS = List.of(
+    static final List<Kind> POINTS = List.of(
             new Kind(
                     "tank",
                     "a vessel with a free surface",
@@ -34,7 +36,7 @@ public final class Keys {
                     with(PointKeys.PLACE, PointKeys.HELD_PRESSURE, PointKeys.HELD_HEAD)));
 
     /** Kinds of device, by the word of {@code kind:}. */
-    public static final List<Kind> DEVICES = DeviceKeys.ALL;
+    static final List<Kind> DEVICES = DeviceKeys.ALL;
 
     /** Kinds of part, by the key that names what it is. */
     public static final List<Kind> PARTS = RunKeys.PARTS;

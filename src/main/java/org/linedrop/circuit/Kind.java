@@ -1,6 +1,7 @@
 package org.linedrop.circuit;
 
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * A kind of element and the keys it takes.
@@ -9,6 +10,7 @@ import java.util.List;
  * @param meaning what it is, for documents
  * @param keys    its keys in the order in which they are written
  */
+@Inner
 public record Kind(String word, String meaning, List<Key<?>> keys) {
 
     /** Copies the keys. */
@@ -21,7 +23,7 @@ public record Kind(String word, String meaning, List<Key<?>> keys) {
      *
      * @return in order
      */
-    public List<String> keyNames() {
+    List<String> keyNames() {
         return keys.stream().<String>map(Key::name).toList();
     }
 }

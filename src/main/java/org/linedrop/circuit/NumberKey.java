@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.circuit.form.TubeChoice;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
@@ -22,6 +23,7 @@ import org.linedrop.units.Units;
  * file: outside diameter less two walls, moved by its wall. A pump with tables has a key {@value #TABLE}: a factor on all
  * flows of its tables as they are written, so 1 in every circuit; the pressures stay.
  */
+@Inner
 public final class NumberKey implements Serializable {
     private static final long serialVersionUID = 1;
     private static final String BORE = "bore";

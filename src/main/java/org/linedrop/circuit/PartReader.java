@@ -277,6 +277,9 @@ final class PartReader {
         if (needed.stream().anyMatch(key -> fields.get(key) == null)) {
             return null;
         }
+        if (isNothing(law, fields)) {
+            return null;
+        }
         Key<Figure> coefficient = switch (law) {
             case K -> RunKeys.LAW_K;
             case POWER -> RunKeys.LAW_R;
@@ -293,6 +296,28 @@ final class PartReader {
                 fields.get(RunKeys.LAW_N),
                 heads.stream().map(Quantity::si).toList(),
                 fields.get(RunKeys.TEMPERATURE_OF_PART));
+    }
+
+    /** Whether a law loses or adds nothing at any flow: a run of it alone would have no flow that is the right one. */
+    private static boolean isNothing(StatedLaw.Law law, Fields fields) {
+        Key<Figure> size = switch (law) {
+            case K -> RunKeys.LAW_K;
+            case POWER -> RunKeys.LAW_R;
+            case LAMINAR -> RunKeys.LAW_LENGTH;
+            case PUMP_POWER -> RunKeys.LAW_POWER;
+            case CONSTANT_F, PUMP_POLYNOMIAL -> null;
+        };
+        Figure figure = size == null ? null : fields.get(size);
+        if (size == null || figure == null || figure.value() != 0) {
+            return false;
+        }
+        fields.problem(
+                size,
+                "a " + law.word() + " law needs " + size.name() + " above 0",
+                law == StatedLaw.Law.PUMP_POWER
+                        ? "Leave the pump out: it adds nothing"
+                        : "Leave the part out: it loses nothing");
+        return true;
     }
 
     private static @Nullable Part through(String number, Fields fields) {

@@ -27,9 +27,9 @@ public record Pump(
         implements Device {
 
     /** Word for tables read by a monotone cubic. */
-    public static final String SMOOTH = "smooth curve";
+    static final String SMOOTH = "smooth curve";
     /** Word for tables read by straight lines. */
-    public static final String STRAIGHT = "straight lines";
+    static final String STRAIGHT = "straight lines";
 
     /** Copies the curves. */
     public Pump {

@@ -29,10 +29,6 @@ final class PumpReader {
         this.engine = engine;
     }
 
-    private void assume(String id, String element, String text, Source source) {
-        assumptions.add(Notice.of(id, element, text, source));
-    }
-
     @Nullable Device gearPump(String id, Fields fields) {
         Quantity speed = speed(fields);
         if (speed == null) {
@@ -112,14 +108,14 @@ final class PumpReader {
             return null;
         }
         if (!inside) {
-            assume(
+            assumptions.add(Notice.of(
                     "affinity",
                     id,
                     String.format(
                             Locale.ROOT,
                             "no curve at %s: the nearest is taken with flow by speed and pressure by its square",
                             runsAt.text()),
-                    Source.of("affinity laws of centrifugal pumps", Status.DERIVED));
+                    Source.of("affinity laws of centrifugal pumps", Status.DERIVED)));
         }
         return new Pump(
                 id,
@@ -153,12 +149,12 @@ final class PumpReader {
                     "Give a flow at a pressure, or curves:");
             return null;
         }
-        assume(
+        assumptions.add(Notice.of(
                 "one-point-pump",
                 id,
                 "known by one point: it gives at least " + fields.text(DeviceKeys.GIVES)
                         + ", and what it does at more pressure is not known",
-                gives.flow().source());
+                gives.flow().source()));
         double rise = gives.drop().value();
         double flow = gives.flow().value();
         Pump.Curve table = new Pump.Curve(

@@ -17,7 +17,7 @@ public record Rail(String id, @Nullable Position position, Figure boreM, Figure 
         implements Device {
 
     /** Its word. */
-    public static final String KIND = "rail";
+    static final String KIND = "rail";
 
     @Override
     public String kind() {

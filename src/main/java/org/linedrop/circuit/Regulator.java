@@ -31,11 +31,11 @@ public record Regulator(
         implements Device {
 
     /** Word of a bypass regulator. */
-    public static final String BYPASS = "bypass regulator";
+    static final String BYPASS = "bypass regulator";
     /** Word of a dead-head regulator. */
-    public static final String DEAD_HEAD = "dead-head regulator";
+    static final String DEAD_HEAD = "dead-head regulator";
     /** Port of a bypass regulator that it holds the pressure of. */
-    public static final String INLET = "inlet";
+    static final String INLET = "inlet";
     /** Port of a bypass regulator that it spills through. */
     public static final String RETURN = "return";
 

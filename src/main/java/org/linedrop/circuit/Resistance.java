@@ -38,9 +38,9 @@ public record Resistance(
     /** Word of a filter. */
     public static final String FILTER = "filter";
     /** Word of a cooler, radiator or heater core. */
-    public static final String COOLER = "cooler";
+    static final String COOLER = "cooler";
     /** Word of a passage through an engine, gearbox or other component. */
-    public static final String PASSAGE = "passage";
+    static final String PASSAGE = "passage";
     /** Word of a tap that may be half open. */
     public static final String TAP = "tap";
 

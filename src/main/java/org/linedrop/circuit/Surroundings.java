@@ -3,6 +3,7 @@ package org.linedrop.circuit;
 import java.io.Serializable;
 import org.linedrop.fact.Figure;
 import org.linedrop.fluid.Fluid;
+import org.linedrop.fluid.FluidState;
 
 /**
  * What holds for the whole circuit.
@@ -29,6 +30,15 @@ public record Surroundings(
 
     /** Standard gravity, ISO 80000-3, in m/s2. */
     public static final double STANDARD_GRAVITY_M_PER_S2 = 9.80665;
+
+    /**
+     * The fluid at the temperature that holds where no run or part has its own.
+     *
+     * @return its usual state
+     */
+    public FluidState fluidState() {
+        return fluid.at(temperatureK.value());
+    }
 
     /**
      * Air pressure at the altitude: ISO 2533 standard atmosphere, troposphere.

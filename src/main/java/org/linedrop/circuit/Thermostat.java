@@ -31,9 +31,9 @@ public record Thermostat(
         implements Device {
 
     /** Its word. */
-    public static final String KIND = "thermostat";
+    static final String KIND = "thermostat";
     /** Port it is fed at. */
-    public static final String INLET = "inlet";
+    static final String INLET = "inlet";
     /** Port to the cooler or radiator. */
     public static final String COOLER = "cooler";
     /** Port past it. */

@@ -2,11 +2,13 @@ package org.linedrop.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * Which way-points of a run lie before, between and behind the known places on it. Both are in flow order, but the file
  * does not say how they mix: the mixture with the shortest way is taken.
  */
+@Inner
 public final class WayPoints {
     private WayPoints() {}
 

@@ -1,8 +1,8 @@
 package org.linedrop.cli;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -38,12 +38,9 @@ final class CatalogueCommand implements Runnable {
     @SuppressWarnings("NullAway.Init") // set by the parser
     private CommandSpec spec;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     @Override
     public void run() {

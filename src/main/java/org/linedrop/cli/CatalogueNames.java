@@ -38,7 +38,7 @@ final class CatalogueNames {
         }
         TreeSet<String> known = new TreeSet<>();
         catalogue.families().forEach(family -> known.addAll(family.liners()));
-        catalogue.rows().compatibility().forEach(row -> known.add(row.liner()));
+        catalogue.compatibility().forEach(row -> known.add(row.liner()));
         return one("lining", text, List.copyOf(known));
     }
 
@@ -47,7 +47,7 @@ final class CatalogueNames {
         if (text == null) {
             return null;
         }
-        List<String> graded = catalogue.rows().compatibility().stream()
+        List<String> graded = catalogue.compatibility().stream()
                 .map(Compatibility::fluid)
                 .distinct()
                 .toList();

@@ -55,7 +55,7 @@ final class CompatibilityCommand implements Callable<Integer> {
         List<String> linings = family == null
                 ? List.of()
                 : CatalogueNames.families(catalogue, family, liner).get(0).liners();
-        return CatalogueReport.compatibility(catalogue.rows().compatibility().stream()
+        return CatalogueReport.compatibility(catalogue.compatibility().stream()
                 .filter(row -> wanted == null || row.fluid().equals(wanted))
                 .filter(row -> lining == null || row.liner().equals(lining))
                 .filter(row -> family == null || linings.contains(row.liner()))

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.units.Display;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -44,12 +45,9 @@ final class FileOptions {
             description = "Write the report to this file, whole or not at all, instead of showing it.")
     @Nullable String out;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     /** What a report is written as. */
     enum Format {

@@ -22,6 +22,7 @@ import org.linedrop.units.Display;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -105,12 +106,9 @@ final class KitCommand implements Callable<Integer> {
             description = "Write the kit to this file, whole or not at all, instead of showing it.")
     private @Nullable String out;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the parser

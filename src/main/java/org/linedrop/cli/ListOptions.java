@@ -9,6 +9,7 @@ import org.linedrop.report.Listing;
 import org.linedrop.units.Display;
 import org.linedrop.units.UnitException;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What commands that list something take. */
@@ -35,12 +36,9 @@ final class ListOptions {
             description = "Write the list to this file, whole or not at all, instead of showing it.")
     @Nullable String out;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     /**
      * Prints a list, or says what of the options is wrong.

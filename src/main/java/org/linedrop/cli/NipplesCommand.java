@@ -42,7 +42,7 @@ final class NipplesCommand implements Callable<Integer> {
         Catalogue catalogue = Catalogue.standard();
         int wanted = CatalogueNames.dash(catalogue, dash);
         String only = family == null ? "" : catalogue.family(family).name();
-        return CatalogueReport.nipples(catalogue.rows().nipples().stream()
+        return CatalogueReport.nipples(catalogue.nipples().stream()
                 .filter(row -> only.isEmpty() || row.family().equals(only))
                 .filter(row -> wanted == 0 || SizeText.dashNumber(row.size()) == wanted)
                 .toList());

@@ -18,6 +18,7 @@ import org.linedrop.study.kit.Kit;
 import org.linedrop.study.kit.OwnFigures;
 import org.linedrop.units.Display;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -72,12 +73,9 @@ final class ReportCommand implements Callable<Integer> {
                     "Write each picture to a file of its own in this directory. Without --out there is no page then.")
     private @Nullable String svg;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the parser

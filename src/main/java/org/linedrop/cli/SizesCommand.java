@@ -39,7 +39,7 @@ final class SizesCommand implements Callable<Integer> {
         int wanted = CatalogueNames.dash(catalogue, dash);
         return CatalogueReport.sizes(
                 catalogue,
-                catalogue.rows().dashSizes().stream()
+                catalogue.dashSizes().stream()
                         .filter(row -> wanted == 0 || row.dash() == wanted)
                         .toList());
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What commands take that print a text as it stands. */
@@ -14,12 +15,9 @@ final class TextOptions {
             description = "Write to this file, whole or not at all, instead of showing it.")
     @Nullable String out;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
+    @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    private final HelpOption help = new HelpOption();
 
     /** The word said, which must be one of a few. */
     static String oneOf(CommandLine line, String command, String said, List<String> known) {

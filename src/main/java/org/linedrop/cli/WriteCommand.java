@@ -2,9 +2,9 @@ package org.linedrop.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.linedrop.io.CircuitWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 final class WriteCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "Circuit file, YAML or JSON.")
     @SuppressWarnings("NullAway.Init") // required
-    private String file;
+    private String circuitFile;
 
     @Option(
             names = "--format",
@@ -37,18 +37,8 @@ final class WriteCommand implements Callable<Integer> {
             description = "yaml to read and edit, json for programs. Default: yaml.")
     private String format = "yaml";
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Write to this file, whole or not at all, instead of showing it.")
-    private @Nullable String out;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
-    @SuppressWarnings("UnusedVariable") // the parser acts on it
-    private boolean help;
+    @Mixin
+    private final TextOptions options = new TextOptions();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the parser
@@ -62,10 +52,10 @@ final class WriteCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--format \"" + format + "\" is none of yaml, json." + Complaints.meant(format, known));
         }
-        FileOptions options = new FileOptions();
-        options.file = file;
-        options.out = out;
-        return new FileJob(options, spec.commandLine())
+        FileOptions file = new FileOptions();
+        file.file = circuitFile;
+        file.out = options.out;
+        return new FileJob(file, spec.commandLine())
                 .write(circuit ->
                         format.equals("json") ? CircuitWriter.writeJson(circuit) : CircuitWriter.write(circuit));
     }

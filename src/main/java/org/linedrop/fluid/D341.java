@@ -17,12 +17,12 @@ import org.linedrop.fact.Status;
  * @param a intercept
  * @param b slope, above zero for a liquid
  */
-public record D341(double a, double b) implements Serializable {
+record D341(double a, double b) implements Serializable {
     private static final long serialVersionUID = 1;
     private static final double MM2_PER_S = 1e-6;
 
     /** The law as a handbook would cite it. */
-    public static final Formula FORMULA = new Formula(
+    static final Formula FORMULA = new Formula(
             "Viscosity-temperature chart (Walther)",
             "log10 log10 Z = A - B log10 T; Z = nu + 0.7 + exp(-1.47 - 1.84 nu - 0.51 nu^2), nu in mm2/s, T in K",
             Source.of("ASTM D341", Status.PUBLISHED),
@@ -38,7 +38,7 @@ public record D341(double a, double b) implements Serializable {
      * @param secondM2PerS  kinematic viscosity there, m2/s
      * @return the line
      */
-    public static D341 through(double firstK, double firstM2PerS, double secondK, double secondM2PerS) {
+    static D341 through(double firstK, double firstM2PerS, double secondK, double secondM2PerS) {
         double y1 = logLogZ(firstM2PerS / MM2_PER_S);
         double y2 = logLogZ(secondM2PerS / MM2_PER_S);
         double b = (y1 - y2) / (Math.log10(secondK) - Math.log10(firstK));
@@ -53,7 +53,7 @@ public record D341(double a, double b) implements Serializable {
      * @param slope        B
      * @return the line
      */
-    public static D341 sloped(double temperatureK, double levelM2PerS, double slope) {
+    static D341 sloped(double temperatureK, double levelM2PerS, double slope) {
         return new D341(logLogZ(levelM2PerS / MM2_PER_S) + slope * Math.log10(temperatureK), slope);
     }
 
@@ -63,7 +63,7 @@ public record D341(double a, double b) implements Serializable {
      * @param temperatureK temperature, K
      * @return m2/s
      */
-    public double at(double temperatureK) {
+    double at(double temperatureK) {
         double z = Math.pow(10, Math.pow(10, a - b * Math.log10(temperatureK)));
         return MM2_PER_S * inverse(z);
     }

@@ -12,7 +12,7 @@ public final class FluidRangeException extends IllegalArgumentException {
      *
      * @param message what was asked, what is allowed, what to do
      */
-    public FluidRangeException(String message) {
+    FluidRangeException(String message) {
         super(message);
     }
 }

@@ -31,7 +31,7 @@ public enum Grade {
      * @param b another
      * @return the one further down the list
      */
-    public static Grade worse(Grade a, Grade b) {
+    static Grade worse(Grade a, Grade b) {
         return a.compareTo(b) >= 0 ? a : b;
     }
 }

@@ -15,7 +15,7 @@ public final class UnknownFluidException extends RuntimeException {
      * @param message     what is wrong and what to write
      * @param suggestions canonical names, best first; may be empty
      */
-    public UnknownFluidException(String message, List<String> suggestions) {
+    UnknownFluidException(String message, List<String> suggestions) {
         super(message);
         this.suggestions = List.copyOf(suggestions);
     }

@@ -4,7 +4,7 @@ package org.linedrop.fluid;
  * Viscosity index by ASTM D2270: how little an oil's viscosity changes with temperature, from its kinematic viscosity
  * at 40 and 100 C. Constants from memory, checked against published pairs of viscosities and index.
  */
-public final class ViscosityIndex {
+final class ViscosityIndex {
     private ViscosityIndex() {}
 
     /**
@@ -12,7 +12,7 @@ public final class ViscosityIndex {
      * the cold: a fluid of VI 380 is 2.5 times as thick as its line at -40 C and five times at -54 C, while oils up to
      * VI 190 are extrapolated to -30 C with a warning. The number between is our choice.
      */
-    public static final double VERY_HIGH = 250;
+    static final double VERY_HIGH = 250;
 
     /** Rows: from a viscosity at 100 C in mm2/s, a, b, c of L = a Y^2 + b Y + c, then d, e, f of H. */
     private static final double[][] ROWS = {
@@ -41,7 +41,7 @@ public final class ViscosityIndex {
      * @param at100CM2PerS kinematic viscosity at 100 C, m2/s
      * @return the index; NaN below 2 mm2/s at 100 C, where the standard ends
      */
-    public static double of(double at40CM2PerS, double at100CM2PerS) {
+    static double of(double at40CM2PerS, double at100CM2PerS) {
         double u = at40CM2PerS * 1e6;
         double y = at100CM2PerS * 1e6;
         if (!(y >= 2) || !(u > y)) {

@@ -28,20 +28,6 @@ public final class AreaChange {
             new Source("I. E. Idelchik, Handbook of Hydraulic Resistance", "diagram 4-9", Status.FROM_MEMORY),
             "sharp edge; published 0.22 to 0.35 at area ratio 0.5");
 
-    /** Gibson's loss of a widening cone. */
-    public static final Formula CONE_UP = new Formula(
-            "Gibson, conical increaser",
-            "K = 3.5 tan(t/2)^1.22 (1 - beta^2)^2, at most Borda's",
-            new Source("Hydraulic Institute Engineering Data Book, 2nd ed. 1990", "eq. 3.B.4", Status.PUBLISHED),
-            "total cone angle 7.5 to 35 degrees; straight to Borda's loss at 50; 7.5 below");
-
-    /** Loss of a narrowing cone. */
-    public static final Formula CONE_DOWN = new Formula(
-            "conical reducer",
-            "K = min(0.8 sin(t/2), 0.5 sqrt(sin(t/2))) (1 - beta^2)",
-            new Source("textbook form of a conical reducer", "", Status.FROM_MEMORY),
-            "total cone angle to 180 degrees");
-
     /** Published spread of a contraction: at area ratio 0.5 0.22 to 0.35 about 0.30, at 0.9 0.015 to 0.09. */
     public static final Band CONTRACTION_BAND = Band.ratios(
             0.65,
@@ -51,14 +37,7 @@ public final class AreaChange {
                     "",
                     Status.PUBLISHED));
 
-    /** Rough estimate of how well the loss of a cone is known. */
-    public static final Band CONE_BAND = Band.ratios(
-            0.7, 1.5, new Source("Hydraulic Institute Engineering Data Book: reducers +-50 %", "", Status.PUBLISHED));
-
     private static final double CREEPING_K1 = 30; // Idelchik, sudden change of bore at Re under 10; from memory
-    private static final double GIBSON_FROM = Math.toRadians(7.5);
-    private static final double GIBSON_TO = Math.toRadians(35);
-    private static final double STEP_FROM = Math.toRadians(50);
 
     private AreaChange() {}
 
@@ -84,42 +63,6 @@ public final class AreaChange {
     }
 
     /**
-     * Loss of a widening cone.
-     *
-     * @param beta         small bore over large bore, 0 to 1
-     * @param coneAngleRad total angle of the cone in rad, over 0 to pi
-     * @return K on the small bore
-     */
-    public static double coneUpK(double beta, double coneAngleRad) {
-        double held = Math.max(coneAngleRad, GIBSON_FROM);
-        double multiplier = 1;
-        if (held <= GIBSON_TO) {
-            multiplier = gibson(held);
-        } else if (held < STEP_FROM) {
-            double end = gibson(GIBSON_TO);
-            multiplier = end + (1 - end) * (held - GIBSON_TO) / (STEP_FROM - GIBSON_TO);
-        }
-        return multiplier * expansionK(beta);
-    }
-
-    /** Gibson's multiplier on Borda's loss. */
-    static double gibson(double coneAngleRad) {
-        return 3.5 * Math.pow(Math.tan(coneAngleRad / 2), 1.22);
-    }
-
-    /**
-     * Loss of a narrowing cone.
-     *
-     * @param beta         small bore over large bore, 0 to 1
-     * @param coneAngleRad total angle of the cone in rad, 0 to pi
-     * @return K on the small bore
-     */
-    public static double coneDownK(double beta, double coneAngleRad) {
-        double sine = Math.sin(coneAngleRad / 2);
-        return Math.min(0.8 * sine, 0.5 * Math.sqrt(sine)) * (1 - beta * beta);
-    }
-
-    /**
      * Numerator of the low Reynolds number term of every change of bore.
      *
      * @param beta small bore over large bore, 0 to 1
@@ -127,18 +70,6 @@ public final class AreaChange {
      */
     public static double k1(double beta) {
         return CREEPING_K1 * (1 - beta * beta);
-    }
-
-    /**
-     * Loss of a sudden expansion between two parabolic profiles, a second opinion for laminar flow. It is a loss of
-     * total pressure with profile factor 2 and must not be mixed with velocity heads of factor 1.
-     *
-     * @param beta small bore over large bore, 0 to 1
-     * @return K on the small bore
-     */
-    public static double laminarExpansionK(double beta) {
-        double square = beta * beta;
-        return 2 - 8.0 / 3 * square + 2.0 / 3 * square * square;
     }
 
     /**

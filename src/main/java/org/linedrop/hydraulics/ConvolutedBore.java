@@ -36,7 +36,7 @@ public final class ConvolutedBore {
     public static final double USUAL_PITCH_OVER_BORE = 0.2;
 
     /** Sand roughness over rib height that reproduces one measured tube with shallow ribs. */
-    public static final double RIB_ROUGHNESS = 3;
+    static final double RIB_ROUGHNESS = 3;
 
     private ConvolutedBore() {}
 

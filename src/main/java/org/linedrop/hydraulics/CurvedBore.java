@@ -17,8 +17,8 @@ import org.linedrop.fact.Status;
  * <p>Joins, all with continuous slope: smoothstep over Re_c to 1.25 Re_c; Ito's ratio grows from 1 by smoothstep over X
  * 0.034 to 0.068 (where it is under 1.008); it is held above X 300, the end of Ito's data, its corner rounded over X 246
  * to 362 (0.4 per cent at most), and bends tighter than R/r 5 are taken as R/r 5 (at R/r 1.5 White's ratio would leave the
- * laminar law above the turbulent one and the loss falling with flow): warn there, {@link #beyondData}. From R/r 860 to 2000 the law goes back to that of a
- * straight bore by smoothstep. Accuracy: about 5 per cent for developed flow; Mishra and Gupta's turbulent law agrees
+ * laminar law above the turbulent one and the loss falling with flow). From R/r 860 to 2000 the law goes back to that of a straight
+ * bore by smoothstep. Accuracy: about 5 per cent for developed flow; Mishra and Gupta's turbulent law agrees
  * within 5 per cent, Ito's laminar one within 4 per cent for De over 100 (10 per cent at De 20).
  */
 public final class CurvedBore {
@@ -37,7 +37,7 @@ public final class CurvedBore {
             "0.034 < Re (r/R)^2 < 300; about 5 %");
 
     /** Ito's critical Reynolds number. */
-    public static final Formula CRITICAL = new Formula(
+    static final Formula CRITICAL = new Formula(
             "Ito, critical Reynolds number of a curved pipe",
             "Re_c = 20000 (r/R)^0.32",
             new Source("H. Ito, Trans. ASME J. Basic Eng. 81, 1959, 123-134", "", Status.FROM_MEMORY),
@@ -71,17 +71,6 @@ public final class CurvedBore {
     public static double criticalReynolds(double radiusRatio) {
         double held = Math.max(radiusRatio, TIGHTEST);
         return Math.max(LOWEST_CRITICAL, CRITICAL_AT_ONE * Math.pow(held, CRITICAL_POWER));
-    }
-
-    /**
-     * Whether the law is held because there are no data.
-     *
-     * @param reynolds    Reynolds number
-     * @param radiusRatio R/r
-     * @return true over Re (r/R)^2 = 300 and under R/r 5
-     */
-    public static boolean beyondData(double reynolds, double radiusRatio) {
-        return radiusRatio < HELD || reynolds / (radiusRatio * radiusRatio) > ITO_HIGH;
     }
 
     /**
@@ -136,7 +125,7 @@ public final class CurvedBore {
      * @param valueAndSlope     modified: slot 0 the factor, slot 1 its derivative in the Reynolds number
      * @throws IllegalArgumentException when an argument is outside its range or NaN
      */
-    public static void frictionFactor(
+    static void frictionFactor(
             double reynolds,
             double relativeRoughness,
             double radiusRatio,
@@ -198,7 +187,7 @@ public final class CurvedBore {
      * @param dean          Dean number {@code Re sqrt(r/R)}, not negative
      * @param valueAndSlope modified: slot 0 the ratio, at least 1, slot 1 its derivative in the Dean number
      */
-    public static void laminarRatio(double dean, double[] valueAndSlope) {
+    static void laminarRatio(double dean, double[] valueAndSlope) {
         if (dean <= DEAN_LOW) {
             valueAndSlope[0] = 1;
             valueAndSlope[1] = 0;
@@ -229,7 +218,7 @@ public final class CurvedBore {
      * @param radiusRatio   R/r, over 1
      * @param valueAndSlope modified: slot 0 the ratio, at least 1, slot 1 its derivative in the Reynolds number
      */
-    public static void turbulentRatio(double reynolds, double radiusRatio, double[] valueAndSlope) {
+    static void turbulentRatio(double reynolds, double radiusRatio, double[] valueAndSlope) {
         double x = reynolds / (radiusRatio * radiusRatio);
         double t = x / ITO_LOW - 1;
         if (t <= 0) {

@@ -36,32 +36,4 @@ public final class FlowCoefficient {
         double velocity = Reynolds.velocityMPerS(kv / HOUR, boreM);
         return 2 * BAR / (REFERENCE_DENSITY * velocity * velocity);
     }
-
-    /**
-     * The reverse.
-     *
-     * @param lossCoefficient K on the velocity head of the bore, over zero
-     * @param boreM           bore in m, over zero
-     * @return Kv in m3/h at 1 bar
-     */
-    public static double kv(double lossCoefficient, double boreM) {
-        return HOUR * Reynolds.areaM2(boreM) * Math.sqrt(2 * BAR / (REFERENCE_DENSITY * lossCoefficient));
-    }
-
-    /**
-     * Pressure drop of a valve. With {@code K1 = 0} in the sense of {@link LocalLoss} its slope at rest is zero, and a
-     * solver must floor it.
-     *
-     * @param flowM3PerS     volume flow in m3/s, any sign
-     * @param kv             Kv in m3/h at 1 bar, over zero
-     * @param densityKgPerM3 density in kg/m3, over zero
-     * @param valueAndSlope  modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the flow,
-     *                       Pa s/m3
-     */
-    public static void pressureDrop(double flowM3PerS, double kv, double densityKgPerM3, double[] valueAndSlope) {
-        double ratio = HOUR / kv;
-        double c = BAR * densityKgPerM3 / REFERENCE_DENSITY * ratio * ratio;
-        valueAndSlope[0] = c * flowM3PerS * Math.abs(flowM3PerS);
-        valueAndSlope[1] = 2 * c * Math.abs(flowM3PerS);
-    }
 }

@@ -66,7 +66,7 @@ public final class FrictionFactor {
      * @param valueAndSlope modified: slot 0 the Darcy friction factor, slot 1 its derivative in the Reynolds number
      * @throws IllegalArgumentException when the Reynolds number is not over zero
      */
-    public static void laminar(double reynolds, double[] valueAndSlope) {
+    static void laminar(double reynolds, double[] valueAndSlope) {
         if (!(reynolds > 0)) {
             throw new IllegalArgumentException(
                     "Reynolds number " + reynolds + " is outside the friction law: it must be over zero");

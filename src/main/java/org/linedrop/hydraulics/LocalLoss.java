@@ -113,7 +113,7 @@ public final class LocalLoss {
      * @param valueAndSlope       modified: slot 0 the total-pressure drop in Pa with the sign of the flow, slot 1 its
      *                            derivative in the flow, Pa s/m3
      */
-    public static void directed(
+    static void directed(
             double flowM3PerS,
             double boreM,
             double forwardK,
@@ -134,7 +134,7 @@ public final class LocalLoss {
      * @param k1            numerator of the low Reynolds number term
      * @param valueAndSlope modified: slot 0 the coefficient, slot 1 its derivative in the Reynolds number
      */
-    public static void coefficient(double reynolds, double turbulentK, double k1, double[] valueAndSlope) {
+    static void coefficient(double reynolds, double turbulentK, double k1, double[] valueAndSlope) {
         double low = k1 / reynolds;
         valueAndSlope[0] = turbulentK + low;
         valueAndSlope[1] = -low / reynolds;

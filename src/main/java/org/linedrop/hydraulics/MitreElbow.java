@@ -36,7 +36,6 @@ public final class MitreElbow {
 
     private static final double[] ANGLES_DEG = {0, 5, 10, 15, 22.5, 30, 45, 60, 90};
     private static final double[] ROUGH = {0, 0.024, 0.044, 0.062, 0.154, 0.165, 0.320, 0.684, 1.265};
-    private static final double[] SMOOTH = {0, 0.016, 0.034, 0.042, 0.066, 0.130, 0.236, 0.471, 1.129};
     private static final double[] K1_ANGLES_DEG = {0, 45, 90};
     private static final double[] K1 = {0, 500, 1000}; // Darby 2001, mitres of 45 and 90 degrees
 
@@ -50,18 +49,9 @@ public final class MitreElbow {
      * @throws IllegalArgumentException when the angle is outside its range or NaN
      */
     public static double turbulentK(double angleRad) {
-        return table(ROUGH, angleRad);
-    }
-
-    /**
-     * The same with a smooth wall, the lower column of the table.
-     *
-     * @param angleRad deflection in rad, 0 to pi
-     * @return K on the velocity head of the fitting bore
-     * @throws IllegalArgumentException when the angle is outside its range or NaN
-     */
-    public static double smoothWallK(double angleRad) {
-        return table(SMOOTH, angleRad);
+        Joins.within("elbow angle in rad", angleRad, 0, Math.PI, "state the deflection, 0 for straight");
+        double atTable = Joins.interpolate(ANGLES_DEG, ROUGH, Math.toDegrees(angleRad));
+        return angleRad <= Math.PI / 2 ? atTable : atTable * weisbach(angleRad) / weisbach(Math.PI / 2);
     }
 
     /**
@@ -72,12 +62,6 @@ public final class MitreElbow {
      */
     public static double k1(double angleRad) {
         return Joins.interpolate(K1_ANGLES_DEG, K1, Math.toDegrees(angleRad));
-    }
-
-    private static double table(double[] values, double angleRad) {
-        Joins.within("elbow angle in rad", angleRad, 0, Math.PI, "state the deflection, 0 for straight");
-        double atTable = Joins.interpolate(ANGLES_DEG, values, Math.toDegrees(angleRad));
-        return angleRad <= Math.PI / 2 ? atTable : atTable * weisbach(angleRad) / weisbach(Math.PI / 2);
     }
 
     /** Weisbach 1855, from memory: 0.9457 sin^2(t/2) + 2.047 sin^4(t/2). */

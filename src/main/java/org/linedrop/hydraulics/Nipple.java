@@ -24,7 +24,7 @@ public final class Nipple {
             "sharp edges; 13 % against Weisbach's mouth orifices");
 
     /** Spread of a nipple of known bore. */
-    public static final Band BAND = Band.ratios(
+    static final Band BAND = Band.ratios(
             0.75,
             1.25,
             new Source(

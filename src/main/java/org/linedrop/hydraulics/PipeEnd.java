@@ -20,30 +20,12 @@ public final class PipeEnd {
     /** Square edge flush with the wall. */
     public static final double SHARP_K = 0.5;
 
-    /** Well rounded mouth. */
-    public static final double BELL_K = 0.05;
-
-    /** Tube that projects into the vessel. */
-    public static final double PROJECTING_K = 1.0;
-
     /** Everything that flows out is lost. */
     public static final double EXIT_K = 1.0;
 
     private static final double LOW_RE = 160; // Hooper 1981, pipe entrance; from memory
-    private static final double[] ROUNDING = {0, 0.02, 0.04, 0.06, 0.10, 0.15};
-    private static final double[] ROUNDED_K = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04}; // textbook table, from memory
 
     private PipeEnd() {}
-
-    /**
-     * Loss of a rounded entrance, straight lines between the values of a textbook table (from memory).
-     *
-     * @param radiusOverBore edge radius over bore, 0 (sharp) and up; 0.15 and more is a bell mouth
-     * @return K on the bore
-     */
-    public static double entranceK(double radiusOverBore) {
-        return Joins.interpolate(ROUNDING, ROUNDED_K, radiusOverBore);
-    }
 
     /**
      * Numerator of the low Reynolds number term.
@@ -66,7 +48,7 @@ public final class PipeEnd {
      * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
      *                            flow, Pa s/m3
      */
-    public static void pressureDrop(
+    static void pressureDrop(
             double flowM3PerS,
             double boreM,
             double entranceK,

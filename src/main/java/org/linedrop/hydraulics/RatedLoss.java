@@ -23,7 +23,7 @@ public final class RatedLoss {
             "6 % as a form, 10 % from two points, on a measured flat-channel cooler");
 
     /** One rated point. */
-    public static final Formula ONE_POINT = new Formula(
+    static final Formula ONE_POINT = new Formula(
             "power law with properties",
             "dp = dp_r (Q/Q_r)^n (mu/mu_r)^(2-n) (rho/rho_r)^(n-1)",
             new Source("similarity with f ~ Re^-(2-n)", "", Status.DERIVED),
@@ -120,7 +120,7 @@ public final class RatedLoss {
      * @param valueAndSlope  modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the flow,
      *                       Pa s/m3
      */
-    public static void powerDrop(
+    static void powerDrop(
             double flowM3PerS,
             double ratedFlowM3PerS,
             double ratedDropPa,
@@ -130,21 +130,6 @@ public final class RatedLoss {
             double[] valueAndSlope) {
         double scaled = ratedDropPa * Math.pow(viscosityRatio, 2 - exponent) * Math.pow(densityRatio, exponent - 1);
         double perFlow = scaled * Math.pow(Math.abs(flowM3PerS / ratedFlowM3PerS), exponent - 1) / ratedFlowM3PerS;
-        valueAndSlope[0] = perFlow * flowM3PerS;
-        valueAndSlope[1] = perFlow * exponent;
-    }
-
-    /**
-     * A law {@code dp = r Q^n} as a textbook gives it, odd in the flow and taken exactly.
-     *
-     * @param flowM3PerS    volume flow in m3/s, any sign
-     * @param resistance    r in Pa (s/m3)^n, over zero
-     * @param exponent      n, at least 1
-     * @param valueAndSlope modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the flow,
-     *                      Pa s/m3
-     */
-    public static void powerLaw(double flowM3PerS, double resistance, double exponent, double[] valueAndSlope) {
-        double perFlow = resistance * Math.pow(Math.abs(flowM3PerS), exponent - 1);
         valueAndSlope[0] = perFlow * flowM3PerS;
         valueAndSlope[1] = perFlow * exponent;
     }

@@ -50,6 +50,9 @@ public final class Restrictor {
     public static final Band BAND = Band.ratios(
             0.8, 1.25, new Source("thick edge against long orifice and Weisbach's mouth orifices", "", Status.DERIVED));
 
+    /** Sampson: a hole in creeping flow loses 24 mu Q/d^3, which is K1/Re with K1 = 12 pi on the hole. */
+    private static final double CREEPING_K1 = 12 * Math.PI;
+
     private static final double LONG_FROM = 2;
     private static final double LONG_FULL = 3;
     private static final double LONG_TO = 10;
@@ -101,7 +104,7 @@ public final class Restrictor {
      * @param holeReynolds   Reynolds number on the hole, 10 to 2e4
      * @return Cd between large vessels
      */
-    public static double longDischargeCoefficient(double lengthOverBore, double holeReynolds) {
+    static double longDischargeCoefficient(double lengthOverBore, double holeReynolds) {
         double log = Math.log10(0.00015 * holeReynolds);
         return 1
                 / (1 / ultimate(lengthOverBore)
@@ -159,7 +162,7 @@ public final class Restrictor {
      * @param valueAndSlope       modified: slot 0 the drop in Pa with the sign of the flow, slot 1 its derivative in the
      *                            flow, Pa s/m3
      */
-    public void lowPressureDrop(
+    void lowPressureDrop(
             double flowM3PerS,
             Transition transition,
             double densityKgPerM3,
@@ -171,7 +174,7 @@ public final class Restrictor {
                 flowM3PerS,
                 holeM,
                 flowM3PerS >= 0 ? forwardK : backwardK,
-                Orifice.CREEPING_K1,
+                CREEPING_K1,
                 densityKgPerM3,
                 dynamicViscosityPaS,
                 valueAndSlope);

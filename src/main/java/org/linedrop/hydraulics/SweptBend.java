@@ -145,7 +145,7 @@ public final class SweptBend {
      * @param reynolds      Reynolds number, over zero; Ito's range is 2e4 to 4e5
      * @param valueAndSlope modified: slot 0 the coefficient, slot 1 its derivative in the Reynolds number
      */
-    public void total(double reynolds, double[] valueAndSlope) {
+    void total(double reynolds, double[] valueAndSlope) {
         double power = powerForm * Math.pow(reynolds, -0.17);
         double powerSlope = -0.17 * power / reynolds;
         double blasius = 0.304 / Math.sqrt(Math.sqrt(reynolds));

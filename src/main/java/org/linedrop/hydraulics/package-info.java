@@ -5,7 +5,9 @@
  * network: a law can be read beside its textbook page and tested from a table. Results go to an array of the caller's and
  * nothing is allocated in a law.
  */
+@Inner
 @NullMarked
 package org.linedrop.hydraulics;
 
 import org.jspecify.annotations.NullMarked;
+import org.linedrop.fact.Inner;

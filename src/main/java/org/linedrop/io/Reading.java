@@ -13,14 +13,14 @@ import org.linedrop.fact.Problem;
  *                 was most likely meant, so that nothing is complained of twice. Without a tree it is one problem, or
  *                 one per line for characters that do not belong in a text file.
  */
-public record Reading(Optional<Tree.Branch> tree, List<Problem> problems) {
+record Reading(Optional<Tree.Branch> tree, List<Problem> problems) {
     /**
      * Copies the list.
      *
      * @param tree     the file's entries, empty when it could not be read
      * @param problems what is wrong, in file order
      */
-    public Reading {
+    Reading {
         problems = List.copyOf(problems);
     }
 }

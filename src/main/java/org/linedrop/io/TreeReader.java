@@ -24,12 +24,12 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
  * <p>Only the plain part of YAML is read: no aliases, anchors, tags, block texts or second documents. Nesting is counted
  * on the event stream, because a tree composer overflows the stack between 1,000 and 5,000 levels.
  */
-public final class TreeReader {
+final class TreeReader {
     /** A file may have this many bytes, some hundred times a large circuit. */
-    public static final int LARGEST_BYTES = 1_000_000;
+    static final int LARGEST_BYTES = 1_000_000;
 
     /** Mappings and lists may stand in each other this deep. */
-    public static final int DEEPEST = 100;
+    static final int DEEPEST = 100;
 
     private TreeReader() {}
 
@@ -43,7 +43,7 @@ public final class TreeReader {
      * @return the tree or what is wrong
      * @throws IOException when the stream cannot be read
      */
-    public static Reading read(String file, InputStream stream, Collection<String> silent) throws IOException {
+    static Reading read(String file, InputStream stream, Collection<String> silent) throws IOException {
         return read(file, stream.readNBytes(LARGEST_BYTES + 1), silent);
     }
 
@@ -55,7 +55,7 @@ public final class TreeReader {
      * @param silent keys that name no element of their own
      * @return the tree or what is wrong
      */
-    public static Reading read(String file, byte[] bytes, Collection<String> silent) {
+    static Reading read(String file, byte[] bytes, Collection<String> silent) {
         if (bytes.length > LARGEST_BYTES) {
             return tooLarge(file);
         }
@@ -72,7 +72,7 @@ public final class TreeReader {
      * @param silent keys that name no element of their own
      * @return the tree or what is wrong
      */
-    public static Reading read(String file, String text, Collection<String> silent) {
+    static Reading read(String file, String text, Collection<String> silent) {
         return text.length() > LARGEST_BYTES ? tooLarge(file) : readTidy(file, TextDecoder.tidy(text), silent);
     }
 

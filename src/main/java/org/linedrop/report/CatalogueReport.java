@@ -38,7 +38,7 @@ public final class CatalogueReport {
         return Listing.of(
                 "sizes",
                 "Dash sizes: sixteenths of an inch of the tube they go with. The bore of a hose is another matter.",
-                new SizeColumns(catalogue.rows()).columns(),
+                new SizeColumns(catalogue).columns(),
                 sizes,
                 List.of(
                         "An O-ring boss and a flare of one dash share their thread and do not seal together.",
@@ -124,7 +124,7 @@ public final class CatalogueReport {
      * @param display      units of the heading
      * @return the list
      */
-    public static Listing<FluidLine> fluids(List<Fluid> fluids, double temperatureK, Display display) {
+    public static Listing<?> fluids(List<Fluid> fluids, double temperatureK, Display display) {
         return Listing.of(
                 "fluids",
                 "Fluids at " + display.text(temperatureK, Dimension.TEMPERATURE) + ".",
@@ -151,7 +151,7 @@ public final class CatalogueReport {
      * @param display      whose round temperatures are taken
      * @return the list; empty where the fluid has no state
      */
-    public static Listing<FluidLine> fluid(Fluid fluid, double temperatureK, Display display) {
+    public static Listing<?> fluid(Fluid fluid, double temperatureK, Display display) {
         List<Double> temperatures = Double.isNaN(temperatureK) ? temperatures(fluid, display) : List.of(temperatureK);
         List<String> notes = new ArrayList<>();
         for (double each : temperatures) {

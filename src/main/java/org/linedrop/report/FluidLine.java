@@ -16,7 +16,7 @@ import org.linedrop.fluid.PropertyKind;
  * @param thin         the thin end of its class; null where it has none
  * @param thick        the thick end of its class; null where it has none
  */
-public record FluidLine(
+record FluidLine(
         Fluid fluid,
         double temperatureK,
         @Nullable FluidState usual,

@@ -18,7 +18,7 @@ public final class HowFarReport {
      * @param answer the answer
      * @param edge   one of its edges
      */
-    public record Placed(HowFar answer, HowFar.Edge edge) {}
+    record Placed(HowFar answer, HowFar.Edge edge) {}
 
     /**
      * The list.

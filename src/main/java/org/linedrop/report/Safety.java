@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Service;
 
 /** What every report ends with. */
-public final class Safety {
+final class Safety {
     private static final List<String> LINES = List.of(
             "This says where pressure goes. It does not say that a hose is strong, legal or safe.",
             "Planning estimate: steady, single-phase, as accurate as the bores you gave.",
@@ -21,7 +21,7 @@ public final class Safety {
      *
      * @return three sentences
      */
-    public static List<String> lines() {
+    static List<String> lines() {
         return LINES;
     }
 
@@ -31,7 +31,7 @@ public final class Safety {
      * @param service what kind of circuit, null when not said
      * @return sentences, possibly none
      */
-    public static List<String> cautions(@Nullable Service service) {
+    static List<String> cautions(@Nullable Service service) {
         return service != null && service.fuel() ? List.of(PUMP) : List.of();
     }
 }

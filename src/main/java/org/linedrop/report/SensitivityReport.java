@@ -27,7 +27,7 @@ public final class SensitivityReport {
      * @param knob   the key
      * @param slope  SI over SI
      */
-    public record Pair(Output output, double value, Knob knob, Slope slope) {}
+    record Pair(Output output, double value, Knob knob, Slope slope) {}
 
     /**
      * Every pair, for programs and spreadsheets.
@@ -35,7 +35,7 @@ public final class SensitivityReport {
      * @param answer the sensitivities
      * @return the list; its numbers are SI in CSV too, for a derivative in mixed units helps nobody
      */
-    public static Listing<Pair> pairs(Sensitivities answer) {
+    public static Listing<?> pairs(Sensitivities answer) {
         List<Pair> pairs = new ArrayList<>();
         for (int o = 0; o < answer.outputs().size(); o++) {
             for (Row row : answer.rows()) {

@@ -3,17 +3,17 @@ package org.linedrop.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.linedrop.catalogue.CatalogueRows;
+import org.linedrop.catalogue.Catalogue;
 import org.linedrop.catalogue.DashSize;
 import org.linedrop.catalogue.SizeUse;
 import org.linedrop.fact.Status;
 
 /** The columns of dash sizes. */
 final class SizeColumns {
-    private final CatalogueRows rows;
+    private final Catalogue catalogue;
 
-    SizeColumns(CatalogueRows rows) {
-        this.rows = rows;
+    SizeColumns(Catalogue catalogue) {
+        this.catalogue = catalogue;
     }
 
     List<Column<DashSize>> columns() {
@@ -73,7 +73,7 @@ final class SizeColumns {
     }
 
     private @Nullable String use(DashSize row) {
-        String uses = rows.sizeUses().stream()
+        String uses = catalogue.sizeUses().stream()
                 .filter(use -> use.dash() == row.dash())
                 .map(SizeUse::use)
                 .distinct()
@@ -82,7 +82,7 @@ final class SizeColumns {
     }
 
     private @Nullable String useFrom(DashSize row, boolean status) {
-        return rows.sizeUses().stream()
+        return catalogue.sizeUses().stream()
                 .filter(use -> use.dash() == row.dash())
                 .findFirst()
                 .map(use -> status ? use.source().status().word() : Cells.said(use.source()))

@@ -3,9 +3,6 @@ package org.linedrop.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.linedrop.circuit.Engine;
-import org.linedrop.circuit.form.LimitText;
-import org.linedrop.fact.Figure;
 import org.linedrop.report.draw.Axis;
 import org.linedrop.report.draw.Canvas;
 import org.linedrop.report.draw.Canvas.Anchor;
@@ -15,7 +12,6 @@ import org.linedrop.report.draw.Element;
 import org.linedrop.report.draw.Lettering;
 import org.linedrop.report.draw.Shades;
 import org.linedrop.result.DeviceRow;
-import org.linedrop.result.LimitRow;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.PointRow;
 import org.linedrop.result.Result;
@@ -36,8 +32,6 @@ final class StairPicture {
     private static final double LIFT_PX = 5;
 
     private static final int MOST_LINES = 3;
-    /** A device that adds or takes more than so many times what the line does would press the line's steps to nothing. */
-    private static final double TALL = 3;
 
     /** A limit farther off than so many times what the scale spans would press the steps to nothing: it is only told. */
     private static final double FAR = 3;
@@ -57,24 +51,7 @@ final class StairPicture {
     private final double plotRightPx;
     private final List<PointRow> points;
     private final int dropPlaces;
-    private final List<Bound> far = new ArrayList<>();
-
-    /** One line of the picture: a row of the table, or a place between runs with the run behind it. */
-    private record Stop(FlowPath.@org.jspecify.annotations.Nullable Row row, String place, String run, boolean start) {
-        static Stop at(String place, String run, boolean start) {
-            return new Stop(null, place, run, start);
-        }
-
-        static Stop of(FlowPath.Row row) {
-            return new Stop(row, "", "", false);
-        }
-    }
-
-    /** A bound of a place or device on the way. */
-    private record Bound(String subject, double boundPa) {}
-
-    /** What shares a scale; it starts at the pressure that a device leaves, NaN where its first row says it. */
-    private record Stretch(String heading, double startPa, List<Stop> stops) {}
+    private final List<StairBound> far = new ArrayList<>();
 
     private StairPicture(CaseCheck check, FlowPath path, Display display, double widthPx) {
         this.check = check;
@@ -130,103 +107,16 @@ final class StairPicture {
 
     private Element drawn(FlowPath path, String title, String words) {
         double y = 4;
-        List<Bound> bounds = bounds();
-        for (Stretch stretch : stretches(path)) {
+        List<StairBound> bounds = StairBound.of(check);
+        for (StairStretch stretch : StairStretch.of(result, path, display)) {
             y = stretch(stretch, bounds, y) + 14;
         }
-        y = legend(bounds.stream().anyMatch(bound -> on(bound, path)), y);
+        y = legend(bounds.stream().anyMatch(bound -> bound.on(path)), y);
         return canvas.finished(y, title, words);
     }
 
-    private static boolean on(Bound bound, FlowPath path) {
-        return path.places().contains(bound.subject())
-                || path.legs().stream()
-                        .flatMap(leg -> leg.rows().stream())
-                        .anyMatch(met -> met.row().part().equals(bound.subject()));
-    }
-
-    private List<Stretch> stretches(FlowPath path) {
-        List<Stop> stops = new ArrayList<>();
-        List<FlowPath.Leg> legs = path.legs();
-        for (FlowPath.Leg leg : legs) {
-            stops.add(Stop.at(leg.from(), legs.size() > 1 ? leg.run() : "", stops.isEmpty()));
-            leg.rows().forEach(met -> stops.add(Stop.of(met)));
-        }
-        stops.add(Stop.at(legs.get(legs.size() - 1).to(), "", false));
-        double taken = 0;
-        for (FlowPath.Row met : path.rows()) {
-            taken += device(met) ? 0 : Math.abs(met.dropPa());
-        }
-        return parted(stops, taken);
-    }
-
-    private boolean device(FlowPath.Row met) {
-        return result.circuit().device(met.row().part()).isPresent();
-    }
-
-    /** Before and behind each device that adds or takes much more than the line does. */
-    private List<Stretch> parted(List<Stop> stops, double takenPa) {
-        List<Stretch> stretches = new ArrayList<>();
-        List<Stop> here = new ArrayList<>();
-        String heading = "";
-        double start = Double.NaN;
-        for (Stop stop : stops) {
-            FlowPath.Row met = stop.row();
-            if (met == null || !device(met) || Math.abs(met.dropPa()) <= TALL * takenPa) {
-                here.add(stop);
-                continue;
-            }
-            String name = met.row().part();
-            if (here.stream().anyMatch(each -> each.row() != null)) {
-                here.add(Stop.at(name, "", false));
-                stretches.add(new Stretch(heading.isEmpty() ? "before " + name : heading, start, here));
-            }
-            here = new ArrayList<>();
-            start = met.pressureOutPa();
-            heading = "behind " + name + ", which " + (met.dropPa() < 0 ? "adds " : "takes ")
-                    + Scale.DROP.number(Math.abs(met.dropPa()), display, 1) + " "
-                    + Scale.DROP.unit(display).symbol();
-        }
-        if (here.stream().anyMatch(each -> each.row() != null)) {
-            stretches.add(new Stretch(heading, start, here));
-        }
-        return stretches.isEmpty() ? List.of(new Stretch("", Double.NaN, stops)) : stretches;
-    }
-
-    /** Limits on gauge pressure, at points and at the ports of devices. */
-    private List<Bound> bounds() {
-        List<Bound> bounds = new ArrayList<>();
-        for (LimitRow row : Standing.limits(check.result())) {
-            LimitText bound = row.limit().bound();
-            String quantity = row.limit().quantity();
-            if (row.ofState() || !row.unit().equals("Pa") || !(quantity.equals("inlet vacuum") || gauged(quantity))) {
-                continue;
-            }
-            double sense = quantity.equals("inlet vacuum") ? -1 : 1;
-            double over = quantity.endsWith("over manifold") ? manifoldPa() : 0;
-            for (double end : new double[] {bound.low(), bound.high()}) {
-                if (Double.isFinite(over + end)) {
-                    bounds.add(new Bound(row.limit().subject(), over + sense * end));
-                }
-            }
-        }
-        return bounds;
-    }
-
-    private static boolean gauged(String quantity) {
-        return quantity.equals("pressure")
-                || quantity.endsWith("let pressure")
-                || quantity.equals("pressure over manifold");
-    }
-
-    private double manifoldPa() {
-        Engine engine = result.circuit().engine();
-        Figure manifold = engine == null ? null : engine.manifoldPa();
-        return manifold == null ? Double.NaN : manifold.value();
-    }
-
     /** What a gauge reads at a place: a device that starts a way is left at its outlet, else it is met at its inlet. */
-    private Optional<Double> gauge(Stop stop) {
+    private Optional<Double> gauge(StairStretch.Stop stop) {
         return points.stream()
                 .filter(row -> row.id().equals(stop.place()))
                 .findFirst()
@@ -235,14 +125,14 @@ final class StairPicture {
                         .map(row -> stop.start() ? row.outletPressurePa() : row.inletPressurePa()));
     }
 
-    private String name(Stop stop) {
+    private String name(StairStretch.Stop stop) {
         boolean device = result.circuit().device(stop.place()).isPresent();
         return stop.place() + (device ? stop.start() ? " outlet" : " inlet" : "");
     }
 
-    private double stretch(Stretch stretch, List<Bound> bounds, double topPx) {
-        List<Bound> here = bounds.stream()
-                .filter(bound -> stretch.stops().stream().anyMatch(stop -> subject(stop, bound)))
+    private double stretch(StairStretch stretch, List<StairBound> bounds, double topPx) {
+        List<StairBound> here = bounds.stream()
+                .filter(bound -> stretch.stops().stream().anyMatch(stop -> bound.at(stop)))
                 .toList();
         Axis axis = axis(stretch, here);
         double y = topPx;
@@ -255,7 +145,7 @@ final class StairPicture {
         double scaleY = y;
         y += 34;
         double height = 0;
-        for (Stop stop : stretch.stops()) {
+        for (StairStretch.Stop stop : stretch.stops()) {
             height += stopHeight(stop);
         }
         scale(axis, scaleY, y, y + height);
@@ -264,17 +154,11 @@ final class StairPicture {
         return y + height;
     }
 
-    private static boolean subject(Stop stop, Bound bound) {
-        return stop.row() == null
-                ? stop.place().equals(bound.subject())
-                : stop.row().row().part().equals(bound.subject());
-    }
-
-    private Axis axis(Stretch stretch, List<Bound> bounds) {
+    private Axis axis(StairStretch stretch, List<StairBound> bounds) {
         boolean started = Double.isFinite(stretch.startPa());
         double low = started ? stretch.startPa() : Double.POSITIVE_INFINITY;
         double high = started ? stretch.startPa() : Double.NEGATIVE_INFINITY;
-        for (Stop stop : stretch.stops()) {
+        for (StairStretch.Stop stop : stretch.stops()) {
             if (stop.row() != null) {
                 low = Math.min(
                         low, Math.min(stop.row().pressureInPa(), stop.row().pressureOutPa()));
@@ -289,7 +173,7 @@ final class StairPicture {
         double reach = FAR * Math.max(high - low, LEAST_SPAN_PA);
         double from = low - reach;
         double to = high + reach;
-        for (Bound bound : bounds) {
+        for (StairBound bound : bounds) {
             if (bound.boundPa() >= from && bound.boundPa() <= to) {
                 low = Math.min(low, bound.boundPa());
                 high = Math.max(high, bound.boundPa());
@@ -322,8 +206,8 @@ final class StairPicture {
         }
     }
 
-    private void bounds(List<Bound> bounds, Axis axis, double topPx, double endPx) {
-        for (Bound bound : bounds) {
+    private void bounds(List<StairBound> bounds, Axis axis, double topPx, double endPx) {
+        for (StairBound bound : bounds) {
             double x = axis.at(shown(bound.boundPa()));
             if (axis.holds(shown(bound.boundPa()))) {
                 canvas.line(x, topPx, x, endPx, BOUND);
@@ -333,14 +217,14 @@ final class StairPicture {
         }
     }
 
-    private double stopHeight(Stop stop) {
+    private double stopHeight(StairStretch.Stop stop) {
         if (stop.row() == null) {
             return 8 + LINE_PX * (placeLines(stop).size() + (stop.run().isEmpty() ? 0 : 1));
         }
         return STEP_PX + LINE_PX * (rowLines(stop.row().row()).size() - 1);
     }
 
-    private List<String> placeLines(Stop stop) {
+    private List<String> placeLines(StairStretch.Stop stop) {
         String gauge = gauge(stop)
                 .map(pressurePa -> ", gauge " + Scale.PRESSURE.number(pressurePa, display))
                 .orElse("");
@@ -353,12 +237,12 @@ final class StairPicture {
         return Lettering.wrap(number + row.name() + size, plotLeftPx - 20, Canvas.SMALL_PX, MOST_LINES);
     }
 
-    private void steps(Stretch stretch, List<Bound> bounds, Axis axis, double topPx) {
+    private void steps(StairStretch stretch, List<StairBound> bounds, Axis axis, double topPx) {
         double y = topPx;
         double lastX = Double.isFinite(stretch.startPa()) ? axis.at(shown(stretch.startPa())) : Double.NaN;
         double lastY = topPx;
         List<PartLook> dots = new ArrayList<>();
-        for (Stop stop : stretch.stops()) {
+        for (StairStretch.Stop stop : stretch.stops()) {
             double height = stopHeight(stop);
             double middle = y + height / 2;
             if (stop.row() == null) {
@@ -405,7 +289,7 @@ final class StairPicture {
     /** A dot that is drawn last, over the lines. */
     private record PartLook(double xPx, double yPx, String fill, String edge) {}
 
-    private void place(Stop stop, List<Bound> bounds, Axis axis, double topPx, List<PartLook> dots) {
+    private void place(StairStretch.Stop stop, List<StairBound> bounds, Axis axis, double topPx, List<PartLook> dots) {
         double y = topPx + 15;
         for (String line : placeLines(stop)) {
             canvas.text(0, y, Anchor.START, line, Look.BOLD);
@@ -424,14 +308,14 @@ final class StairPicture {
                 .ifPresent(pressurePa ->
                         dots.add(new PartLook(axis.at(shown(pressurePa)), middle, Shades.PAPER, Shades.GIVEN)));
         bounds.stream()
-                .filter(bound -> subject(stop, bound) && !far.contains(bound))
+                .filter(bound -> bound.at(stop) && !far.contains(bound))
                 .forEach(bound ->
                         dots.add(new PartLook(axis.at(shown(bound.boundPa())), middle, Shades.LIMIT, Shades.LIMIT)));
     }
 
     /** Where a limit on a device is asked, and what is there. */
-    private void device(PartRow row, List<Bound> bounds, Axis axis, double middlePx, List<PartLook> dots) {
-        for (Bound bound : bounds) {
+    private void device(PartRow row, List<StairBound> bounds, Axis axis, double middlePx, List<PartLook> dots) {
+        for (StairBound bound : bounds) {
             if (bound.subject().equals(row.part()) && !far.contains(bound)) {
                 dots.add(new PartLook(axis.at(shown(bound.boundPa())), middlePx, Shades.LIMIT, Shades.LIMIT));
                 result.device(row.part())
@@ -470,7 +354,7 @@ final class StairPicture {
         if (limits) {
             words.add("Dashed: a limit; its dot stands where it is asked.");
         }
-        for (Bound bound : far.stream().distinct().toList()) {
+        for (StairBound bound : far.stream().distinct().toList()) {
             words.add("The limit of " + bound.subject() + " at " + Scale.PRESSURE.text(bound.boundPa(), display)
                     + " lies outside the picture.");
         }

@@ -30,11 +30,7 @@ record Control(String state, double heldPa, double openDropPa, double boundPa, d
         double[] open = new double[2];
         gate.open().evaluate(flow, open);
         Rise slope = device.slope();
-        double density = result.circuit()
-                .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
-                .densityKgPerM3();
+        double density = result.circuit().surroundings().fluidState().densityKgPerM3();
         double byFlow = slope == null ? 0 : slope.slopePaPerM3PerS() * (flow / density - slope.fromM3PerS());
         double held =
                 device.holds().pressurePa().value() + overPa(result, device) + (device.bypass() ? byFlow : -byFlow);

@@ -190,11 +190,7 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
 
     /** What a heat flow changes the temperature of the fluid by: heat over mass flow and specific heat. */
     private double warmed(Figure heatW, PartRow row) {
-        double specificHeat = result.circuit()
-                .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
-                .specificHeatJPerKgK();
+        double specificHeat = result.circuit().surroundings().fluidState().specificHeatJPerKgK();
         return heatW.value() / (Math.abs(row.massFlowKgPerS()) * specificHeat);
     }
 
@@ -263,11 +259,7 @@ final class DeviceMaker implements Device.Visitor<Optional<DeviceRow>> {
     }
 
     private double density() {
-        return result.circuit()
-                .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
-                .densityKgPerM3();
+        return result.circuit().surroundings().fluidState().densityKgPerM3();
     }
 
     /** A device between two points of the network, where what stands there is still. */

@@ -16,7 +16,6 @@ import org.linedrop.fact.Formula;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.fact.Words;
-import org.linedrop.network.Network;
 import org.linedrop.network.Story;
 import org.linedrop.network.Term;
 import org.linedrop.network.Trace;
@@ -115,11 +114,7 @@ final class Explainer {
 
     /** What stands over a device that switches. */
     private double gateDropPa() {
-        Network branches = result.network().network();
-        return section.gate()
-                ? result.solution().totalPressurePa(branches.from(section.branch()))
-                        - result.solution().totalPressurePa(branches.to(section.branch()))
-                : 0;
+        return section.gate() ? Result.overPa(result.network(), result.solution(), section.branch()) : 0;
     }
 
     private double legDropPa() {

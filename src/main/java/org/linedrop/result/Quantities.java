@@ -72,12 +72,7 @@ final class Quantities {
             case "flow" ->
                 new Value(
                         Math.abs(point.netInflowKgPerS())
-                                / circuit.surroundings()
-                                        .fluid()
-                                        .at(circuit.surroundings()
-                                                .temperatureK()
-                                                .value())
-                                        .densityKgPerM3(),
+                                / circuit.surroundings().fluidState().densityKgPerM3(),
                         "");
             default -> throw new IllegalStateException("no such quantity of a point: " + quantity);
         };

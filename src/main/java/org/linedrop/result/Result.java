@@ -9,6 +9,7 @@ import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.Explanation;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Notice;
 import org.linedrop.network.CircuitNetwork;
 import org.linedrop.network.Trace;
@@ -51,6 +52,7 @@ public final class Result implements Serializable {
      * @param setting bores, fluid band, losses
      * @return the result
      */
+    @Inner
     public static Result of(Circuit circuit, CircuitNetwork.Setting setting) {
         CircuitNetwork network = CircuitNetwork.of(circuit, setting);
         return new Result(network, Solver.of(Options.usual()).solve(network.network()));
@@ -63,6 +65,7 @@ public final class Result implements Serializable {
      * @param solution a state of it
      * @return the result
      */
+    @Inner
     public static Result of(CircuitNetwork network, Solution solution) {
         return new Result(network, solution);
     }
@@ -128,6 +131,7 @@ public final class Result implements Serializable {
      *
      * @return the network with its trace
      */
+    @Inner
     public CircuitNetwork network() {
         return network;
     }
@@ -137,6 +141,7 @@ public final class Result implements Serializable {
      *
      * @return the solution
      */
+    @Inner
     public Solution solution() {
         return solution;
     }
@@ -147,8 +152,14 @@ public final class Result implements Serializable {
      * @param number number of the point in {@link #network()}
      * @return gauge Pa; in the middle of a tee or Y block that of the leg which carries the whole flow
      */
-    public double totalPressurePa(int number) {
+    double totalPressurePa(int number) {
         return new Junctions(network, solution).totalPressurePa(number);
+    }
+
+    /** What stands over a branch of the network: total pressure where it begins less that where it ends, Pa. */
+    static double overPa(CircuitNetwork network, Solution solution, int branch) {
+        return solution.totalPressurePa(network.network().from(branch))
+                - solution.totalPressurePa(network.network().to(branch));
     }
 
     /**

@@ -3,7 +3,6 @@ package org.linedrop.result;
 import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.network.CircuitNetwork;
-import org.linedrop.network.Network;
 import org.linedrop.network.Stream;
 import org.linedrop.network.Trace;
 import org.linedrop.solver.Solution;
@@ -97,9 +96,7 @@ final class RowMaker {
 
     private double local(Trace.Section section, Trace.Row row, double massFlow) {
         if (section.gate()) { // what a device that switches loses is what stands on its two sides
-            Network branches = network.network();
-            return solution.totalPressurePa(branches.from(section.branch()))
-                    - solution.totalPressurePa(branches.to(section.branch()));
+            return Result.overPa(network, solution, section.branch());
         }
         return row.localDropPa(massFlow) + (row.leg() == null ? 0 : junctions.dropPa(row.leg()));
     }

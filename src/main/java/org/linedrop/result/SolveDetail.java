@@ -76,10 +76,7 @@ final class SolveDetail {
 
     private String flow(double kgPerS) {
         Circuit circuit = network.circuit();
-        double density = circuit.surroundings()
-                .fluid()
-                .at(circuit.surroundings().temperatureK().value())
-                .densityKgPerM3();
+        double density = circuit.surroundings().fluidState().densityKgPerM3();
         return Display.METRIC.text(kgPerS / density, Dimension.VOLUME_FLOW);
     }
 

@@ -162,10 +162,7 @@ final class Warnings {
             if (!(point instanceof Tank tank) || tank.volumeM3() == null) {
                 continue;
             }
-            double density = circuit.surroundings()
-                    .fluid()
-                    .at(circuit.surroundings().temperatureK().value())
-                    .densityKgPerM3();
+            double density = circuit.surroundings().fluidState().densityKgPerM3();
             double gain = result.point(tank.id()).map(PointRow::netInflowKgPerS).orElse(0.0) / density;
             boolean empties = gain < 0;
             double lasts = empties ? tank.volumeM3().value() / -gain : Double.NaN;

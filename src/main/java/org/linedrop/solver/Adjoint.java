@@ -1,5 +1,6 @@
 package org.linedrop.solver;
 
+import org.linedrop.fact.Inner;
 import org.linedrop.network.Network;
 
 /**
@@ -11,6 +12,7 @@ import org.linedrop.network.Network;
  * the device's own residual for devices, in Pa; balance rows are the sum of flows leaving a free point plus its draw, in
  * kg/s. Holds away from joints of the laws and from changes of state.
  */
+@Inner
 public final class Adjoint {
     private final Network network;
     private final Workspace workspace;

@@ -2,6 +2,7 @@ package org.linedrop.solver;
 
 import java.io.Serializable;
 import java.util.List;
+import org.linedrop.fact.Inner;
 
 /**
  * What limits the flow into or out of a set of points.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param neededKgPerS mass flow that has to pass, above 0
  * @param passesKgPerS mass flow the branches can pass
  */
+@Inner
 public record Cut(
         List<Integer> points, List<Integer> branches, boolean inward, double neededKgPerS, double passesKgPerS)
         implements Serializable {

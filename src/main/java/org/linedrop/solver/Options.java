@@ -1,6 +1,7 @@
 package org.linedrop.solver;
 
 import java.io.Serializable;
+import org.linedrop.fact.Inner;
 
 /**
  * Budget and tolerances of a solve.
@@ -9,6 +10,7 @@ import java.io.Serializable;
  * @param flowTolerance     node imbalance and last correction allowed, over the largest flow; above 0
  * @param pressureTolerance law residual allowed, over the pressure scale; above 0
  */
+@Inner
 public record Options(int maxIterations, double flowTolerance, double pressureTolerance) implements Serializable {
     /** Newton steps allowed by default. Most networks need 4 to 9; flows that end at zero by a square law about 40. */
     private static final int USUAL_ITERATIONS = 200;

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Inner;
 import org.linedrop.network.Network;
 
 /** What a solve reached, and how. Immutable; flows and pressures are by number of branch and point. */
+@Inner
 public final class Solution implements Serializable {
     private static final long serialVersionUID = 1;
 

@@ -2,6 +2,7 @@ package org.linedrop.solver;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Inner;
 import org.linedrop.network.Network;
 
 /**
@@ -13,6 +14,7 @@ import org.linedrop.network.Network;
  * largest flow, and one more step taken. Immutable; one solver serves any number of threads, each with its own
  * workspace.
  */
+@Inner
 public final class Solver {
     private static final double ARMIJO = 1e-4;
     private static final int MOST_HALVINGS = 30;

@@ -1,6 +1,7 @@
 package org.linedrop.solver;
 
 import org.jspecify.annotations.Nullable;
+import org.linedrop.fact.Inner;
 import org.linedrop.network.Law;
 import org.linedrop.network.Network;
 
@@ -8,6 +9,7 @@ import org.linedrop.network.Network;
  * Memory of the kernel for one structure of network: plan of elimination, matrices, state of the last solve. A solve
  * leaves its answer here until {@link #snapshot()}; nothing of it enters the next solve. One thread at a time.
  */
+@Inner
 public final class Workspace {
     final Network structure;
     final SymmetricPart symmetric;

@@ -18,13 +18,13 @@ public record BandQuestion(List<String> cases, int points, double frictionShare,
     public static final int USUAL_POINTS = 512;
 
     /** Friction within this of its law. */
-    public static final double USUAL_FRICTION = 0.10;
+    static final double USUAL_FRICTION = 0.10;
 
     /** Local losses within this of their laws. */
-    public static final double USUAL_LOCAL = 0.25;
+    static final double USUAL_LOCAL = 0.25;
 
     /** Pumps within this of their tables. */
-    public static final double USUAL_PUMP = 0.05;
+    static final double USUAL_PUMP = 0.05;
 
     static final String FRICTION_SOURCE = "charts of friction are good to 10 to 15 %, from memory";
     static final String LOCAL_SOURCE = "published coefficients of one fitting differ by about a quarter, from memory";

@@ -4,19 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.exception.ConvergenceException;
-import org.apache.commons.math3.exception.TooManyEvaluationsException;
-import org.apache.commons.math3.exception.TooManyIterationsException;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.linear.SingularMatrixException;
-import org.apache.commons.math3.util.Pair;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.result.Result;
@@ -33,13 +20,6 @@ import org.linedrop.study.Diagnosis.Hint;
  */
 final class Diagnoser {
     private static final int STEPS = 24;
-    /** Step of a share for a slope: far over what a solve leaves, far under what bends. */
-    private static final double SLOPE_STEP = 1e-4;
-
-    /** Relative change of misfit and share at which a fit is good enough for a gauge. */
-    private static final double ENOUGH = 1e-5;
-
-    private static final int MOST_EVALUATIONS = 60;
     /** A rough fit this much worse than the best is not worth fitting finely. */
     private static final double HOPELESS = 15;
     /** Suspects are rivals where their misfits differ by less: 99 % of chi squared with one degree of freedom. */
@@ -50,8 +30,6 @@ final class Diagnoser {
     private static final double NOT_EXPLAINED = 0.9999;
     /** Deviation of what cannot be solved, in standard deviations: worse than anything that can. */
     private static final double FAR = 1e3;
-    /** A correlation over this is no knowledge of two things. */
-    private static final double SAME = 0.999;
 
     private final Circuit circuit;
     private final List<Gauge> gauges;
@@ -111,14 +89,6 @@ final class Diagnoser {
         return deviations;
     }
 
-    private static double misfit(double[] deviations) {
-        double sum = 0;
-        for (double deviation : deviations) {
-            sum += deviation * deviation;
-        }
-        return sum;
-    }
-
     /** The best of a suspect where what it does is joined by straight lines: share and misfit. */
     private double[] rough(int suspect, List<Reading> readings) {
         double[][] over = reach.get(suspect);
@@ -149,7 +119,7 @@ final class Diagnoser {
     }
 
     Diagnosis diagnose(List<Reading> readings) {
-        double healthy = misfit(deviations(asWritten, readings));
+        double healthy = ShareFit.misfit(deviations(asWritten, readings));
         List<double[]> rough = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < suspects.size(); i++) {
@@ -232,8 +202,12 @@ final class Diagnoser {
         return new Accused(suspect, suspect.words(circuit, value), value, Double.NaN, Double.NaN, rough[1], Double.NaN);
     }
 
+    private ShareFit fit(List<Suspect> unknowns, double[] start, List<Reading> readings) {
+        return ShareFit.of(shares -> deviations(at(unknowns, shares), readings), start, readings.size());
+    }
+
     private Accused fine(Suspect suspect, double[] rough, List<Reading> readings) {
-        Fit fit = fit(List.of(suspect), new double[] {rough[0]}, readings);
+        ShareFit fit = fit(List.of(suspect), new double[] {rough[0]}, readings);
         double share = fit.shares[0];
         double value = suspect.value(share);
         double width = 2 * fit.deviations[0];
@@ -246,96 +220,6 @@ final class Diagnoser {
                 known ? suspect.value(share + width) : Double.NaN,
                 fit.misfit,
                 Double.NaN);
-    }
-
-    /** A least-squares fit. */
-    private static final class Fit {
-        private final double[] shares;
-        private final double misfit;
-        private final double[] deviations;
-
-        /**
-         * Holds it.
-         *
-         * @param shares     what was fitted
-         * @param misfit     what is left
-         * @param deviations standard deviations of the shares; NaN where the readings say nothing
-         */
-        Fit(double[] shares, double misfit, double[] deviations) {
-            this.shares = shares;
-            this.misfit = misfit;
-            this.deviations = deviations;
-        }
-    }
-
-    private Fit fit(List<Suspect> unknowns, double[] start, List<Reading> readings) {
-        MultivariateJacobianFunction model = point -> model(unknowns, readings, point.toArray());
-        try {
-            LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer()
-                    .withCostRelativeTolerance(ENOUGH)
-                    .withParameterRelativeTolerance(ENOUGH)
-                    .optimize(new LeastSquaresBuilder()
-                            .start(start)
-                            .target(new double[readings.size()])
-                            .model(model)
-                            .parameterValidator(Diagnoser::within)
-                            .maxEvaluations(MOST_EVALUATIONS)
-                            .maxIterations(MOST_EVALUATIONS)
-                            .build());
-            double[] shares = within(optimum.getPoint()).toArray();
-            double misfit = misfit(optimum.getResiduals().toArray());
-            return new Fit(shares, misfit, deviations(optimum, shares.length));
-        } catch (TooManyEvaluationsException | TooManyIterationsException | ConvergenceException notFine) {
-            double misfit = misfit(deviations(at(unknowns, start), readings));
-            double[] unknown = new double[start.length];
-            java.util.Arrays.fill(unknown, Double.NaN);
-            return new Fit(start, misfit, unknown);
-        }
-    }
-
-    private static double[] deviations(LeastSquaresOptimizer.Optimum optimum, int count) {
-        double[] deviations = new double[count];
-        java.util.Arrays.fill(deviations, Double.NaN);
-        try {
-            RealMatrix covariances = optimum.getCovariances(1e-14);
-            for (int i = 0; i < count; i++) {
-                for (int k = 0; k < i; k++) {
-                    double both = Math.sqrt(covariances.getEntry(i, i) * covariances.getEntry(k, k));
-                    if (!(Math.abs(covariances.getEntry(i, k)) <= SAME * both)) {
-                        return deviations;
-                    }
-                }
-            }
-            for (int i = 0; i < count; i++) {
-                deviations[i] = Math.sqrt(covariances.getEntry(i, i));
-            }
-        } catch (SingularMatrixException nothingKnown) {
-            return deviations;
-        }
-        return deviations;
-    }
-
-    private static RealVector within(RealVector shares) {
-        RealVector inside = shares.copy();
-        for (int i = 0; i < inside.getDimension(); i++) {
-            inside.setEntry(i, Math.min(1, Math.max(0, inside.getEntry(i))));
-        }
-        return inside;
-    }
-
-    private Pair<RealVector, RealMatrix> model(List<Suspect> unknowns, List<Reading> readings, double[] shares) {
-        double[] here = deviations(at(unknowns, shares), readings);
-        RealMatrix slopes = new Array2DRowRealMatrix(readings.size(), shares.length);
-        for (int i = 0; i < shares.length; i++) {
-            double step = shares[i] > 1 - SLOPE_STEP ? -SLOPE_STEP : SLOPE_STEP;
-            double[] beside = shares.clone();
-            beside[i] += step;
-            double[] there = deviations(at(unknowns, beside), readings);
-            for (int k = 0; k < here.length; k++) {
-                slopes.setEntry(k, i, (there[k] - here[k]) / step);
-            }
-        }
-        return new Pair<>(new ArrayRealVector(here), slopes);
     }
 
     Diagnosis fitTogether(List<Reading> readings) {
@@ -357,9 +241,9 @@ final class Diagnoser {
                 single[i] = rough[0];
             }
         }
-        Fit fit = fit(suspects, start, readings);
+        ShareFit fit = fit(suspects, start, readings);
         if (single != null) {
-            Fit other = fit(suspects, single, readings);
+            ShareFit other = fit(suspects, single, readings);
             fit = other.misfit < fit.misfit ? other : fit;
         }
         List<Fitted> fitted = new ArrayList<>();
@@ -380,7 +264,7 @@ final class Diagnoser {
                 circuit.caseName(),
                 Finding.FITTED,
                 compared(readings, at(suspects, fit.shares)),
-                misfit(deviations(asWritten, readings)),
+                ShareFit.misfit(deviations(asWritten, readings)),
                 List.of(),
                 fitted,
                 0,

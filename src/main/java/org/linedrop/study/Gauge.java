@@ -49,7 +49,7 @@ public record Gauge(String subject, String quantity) implements Serializable {
      * @param value the reading, SI
      * @return two standard deviations, SI: 2 % of a pressure and at least 2 kPa, 5 % of a flow and at least 1 L/h
      */
-    public double usualError(double value) {
+    double usualError(double value) {
         return quantity.equals(FLOW)
                 ? Math.max(FLOW_SHARE * Math.abs(value), FLOW_LEAST_M3_PER_S)
                 : Math.max(PRESSURE_SHARE * Math.abs(value), PRESSURE_LEAST_PA);
@@ -74,7 +74,7 @@ public record Gauge(String subject, String quantity) implements Serializable {
      * @param result a solved circuit
      * @return SI; NaN where there is no such place
      */
-    public double of(Result result) {
+    double of(Result result) {
         if (quantity.equals(BEHIND)) {
             double behind = Double.NaN;
             for (PartRow row : result.rows()) {
@@ -104,11 +104,7 @@ public record Gauge(String subject, String quantity) implements Serializable {
     }
 
     private static double density(Result result) {
-        return result.circuit()
-                .surroundings()
-                .fluid()
-                .at(result.circuit().surroundings().temperatureK().value())
-                .densityKgPerM3();
+        return result.circuit().surroundings().fluidState().densityKgPerM3();
     }
 
     /** Every place of a circuit where a gauge can sit. */

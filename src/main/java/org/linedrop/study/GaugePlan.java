@@ -129,8 +129,7 @@ public record GaugePlan(List<Case> cases, List<Place> places) implements Seriali
         Circuit circuit = result.circuit();
         Engine engine = circuit.engine();
         var surroundings = circuit.surroundings();
-        double density =
-                surroundings.fluid().at(surroundings.temperatureK().value()).densityKgPerM3();
+        double density = surroundings.fluidState().densityKgPerM3();
         return new Case(
                 circuit.caseName(),
                 result.outcome().word(),

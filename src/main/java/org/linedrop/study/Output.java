@@ -81,7 +81,7 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
      * @param result a solved circuit
      * @return those that have a value, limits first
      */
-    public static List<Output> all(Result result) {
+    static List<Output> all(Result result) {
         List<Output> all = new ArrayList<>();
         Circuit circuit = result.circuit();
         circuit.limits().forEach(limit -> all.add(of(limit)));
@@ -135,7 +135,7 @@ public record Output(Kind kind, String subject, String quantity, Dimension dimen
                 Trace.RunTrace trace = result.network().runs().get(i);
                 var around = result.circuit().surroundings();
                 return result.solution().massFlowKgPerS(trace.first().branch())
-                        / around.fluid().at(around.temperatureK().value()).densityKgPerM3();
+                        / around.fluidState().densityKgPerM3();
             }
         }
         return Double.NaN;

@@ -200,10 +200,7 @@ final class SizeOptions {
     }
 
     private Option option(Run run, Circuit with, String words, String family, int dash) {
-        double density = with.surroundings()
-                .fluid()
-                .at(with.surroundings().temperatureK().value())
-                .densityKgPerM3();
+        double density = with.surroundings().fluidState().densityKgPerM3();
         double volume = 0;
         double mass = 0;
         double price = 0;

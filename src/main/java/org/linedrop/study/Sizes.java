@@ -149,7 +149,7 @@ final class Sizes {
 
     /** The tube some diameters up or down: the wall sold that is nearest to the present one. */
     private static Optional<TubeSize> tube(Catalogue catalogue, Tube tube, int steps) {
-        List<Double> diameters = catalogue.rows().tubes().stream()
+        List<Double> diameters = catalogue.tubes().stream()
                 .map(TubeSize::outsideDiameterM)
                 .distinct()
                 .sorted()
@@ -174,7 +174,7 @@ final class Sizes {
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
-        double sold = catalogue.rows().tubes().stream()
+        double sold = catalogue.tubes().stream()
                 .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
                 .map(TubeSize::wallM)

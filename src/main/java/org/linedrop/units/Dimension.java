@@ -91,7 +91,7 @@ public enum Dimension {
      *
      * @return for example {@code length}
      */
-    public String noun() {
+    String noun() {
         return words.substring(words.indexOf(' ') + 1);
     }
 

@@ -17,7 +17,7 @@ class CatalogueRegressionTest {
     @Test
     void minus6BoresOfAllFamilies() throws IOException {
         Catalogue all = Catalogue.standard();
-        List<String> now = all.hosesOfSize("-6").stream()
+        List<String> now = HoseLookup.ofSize(all, "-6").stream()
                 .map(CatalogueRegressionTest::line)
                 .toList();
         assertThat(now).isEqualTo(expected());

@@ -193,7 +193,6 @@ class CatalogueTest {
         assertThat(ALL.tee("-8 to -6").branchBoreM())
                 .isEqualTo(ALL.bulkhead("-6").fromBoreM());
         assertThat(ALL.yBlock("-8 to -6").sealingFaces()).isEqualTo(3);
-        assertThat(ALL.cap("-6").sealingFaces()).isEqualTo(1);
         assertThat(refused(() -> ALL.adapter("-6")).message()).contains("two sizes are needed");
         assertThat(refused(() -> ALL.adapter("-6 to fish")).hint()).contains("ORB -6");
         assertThat(refused(() -> ALL.adapter("M22 to -6")).message()).contains("has no pitch");

@@ -174,7 +174,8 @@ class CatalogueValidationTest {
             case "pipe outside diameter" -> pipe(key).pipeM().value();
             case "hand-tight engagement" -> pipe(key).handTightM().value();
             case "effective thread" -> pipe(key).effectiveM().value();
-            case "through bore" -> ALL.throughBore(key).value();
+            case "through bore" ->
+                ConnectionLookup.bore(ALL, ConnectionLookup.parse(ALL, key)).value();
             case "nipple bore" ->
                 ALL.end(ALL.hose(key), "straight", 0).nippleBoreM().value();
             case "least nipple bore" ->

@@ -119,28 +119,6 @@ class MatingTest {
     }
 
     @Test
-    void ptfeEndOnRubberHoseAndTheOtherWayRound() {
-        HoseSize rubber = ALL.hose("race rubber -6");
-        HoseSize ptfe = ALL.hose("race PTFE -6");
-        MatingResult found = Mating.endOnHose(ALL.end(ptfe, "straight", 0), rubber);
-        assertThat(found.kind()).isEqualTo(MatingResult.Kind.END_NOT_FOR_HOSE);
-        assertThat(found.seals()).isFalse();
-        assertThat(found.message()).contains("PTFE (three pieces, with ferrule)", "race rubber -6 (CPE)");
-        assertThat(found.useInstead()).isEqualTo("use rubber ends (two pieces) of race rubber");
-        assertThat(found.sealingFacesAdded()).isZero();
-        assertThat(Mating.endOnHose(ALL.end(rubber, "straight", 0), ptfe).useInstead())
-                .isEqualTo("use PTFE ends (three pieces, with ferrule) of race PTFE");
-        assertThat(Mating.endOnHose(ALL.end(rubber, "straight", 0), rubber).seals())
-                .isTrue();
-        assertThat(Mating.endOnHose(ALL.end(rubber, "straight", 0), ALL.hose("race rubber -8"))
-                        .useInstead())
-                .contains("use an end for -8");
-        assertThat(Mating.endOnHose(ALL.end(rubber, "straight", 0), ALL.hose("MIL-H-8788 -6"))
-                        .message())
-                .contains("not known to hold");
-    }
-
-    @Test
     void barbedHoseBanjoAndTaperJointsSeal() {
         Connection fuelHose = ALL.end(ALL.hose("fuel hose 5/16 in"), "barb", 0).connection();
         assertThat(Mating.between(fuelHose, tube("5/16 in tube", 0.3125)).seals())

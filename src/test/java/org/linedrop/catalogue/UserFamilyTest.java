@@ -52,7 +52,8 @@ class UserFamilyTest {
         assertThat(end.build()).isEqualTo("three-piece");
         assertThat(mine.families()).hasSize(ALL.families().size() + 1);
         assertThat(ALL.families()).noneMatch(f -> f.name().equals("blue race hose"));
-        assertThat(mine.hosesOfSize("-6")).hasSize(ALL.hosesOfSize("-6").size() + 1);
+        assertThat(HoseLookup.ofSize(mine, "-6"))
+                .hasSize(HoseLookup.ofSize(ALL, "-6").size() + 1);
     }
 
     @Test

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
 import org.linedrop.result.PartRow;
@@ -92,6 +94,23 @@ class StatedLawTest {
         double velocity = Math.sqrt(10 * 2 * 9.8 / 2.5);
         assertThat(Result.of(CircuitFile.read(file, "")).orThrow().rows().get(0).velocityMPerS())
                 .isCloseTo(velocity, within(1e-9 * velocity));
+    }
+
+    /** A line without any loss has no flow of its own. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {law: K, K: 0, bore: 50 mm}           | K: a K law needs K above 0                | it loses nothing
+            {law: power, r: 0, n: 2}              | r: a power law needs r above 0            | it loses nothing
+            {law: laminar, length: 0 m, bore: 5 mm} | length: a laminar law needs length above 0 | it loses nothing
+            {law: pump power, power: 0 kW}        | power: a pump power law needs power above 0 | it adds nothing
+            """)
+    void aLawThatDoesNothingIsRefused(String part, String message, String hint) {
+        ProblemsException wrong = catchThrowableOfType(
+                ProblemsException.class, () -> CircuitFile.read(String.format(FILE, part), "a.yaml"));
+        assertThat(wrong.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.key() + ": " + problem.message()).isEqualTo(message);
+            assertThat(problem.hint()).endsWith(hint);
+        });
     }
 
     @Test

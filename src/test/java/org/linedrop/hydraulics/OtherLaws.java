@@ -114,6 +114,13 @@ final class OtherLaws {
         return ((1.838e-7 * degrees - 8.756e-5) * degrees + 1.748e-2) * degrees;
     }
 
+    /** Mitre with a smooth wall, the lower column of the table of {@link MitreElbow}. */
+    static double mitreSmoothWall(double angleRad) {
+        double[] angles = {0, 5, 10, 15, 22.5, 30, 45, 60, 90};
+        double[] k = {0, 0.016, 0.034, 0.042, 0.066, 0.130, 0.236, 0.471, 1.129};
+        return Joins.interpolate(angles, k, Math.toDegrees(angleRad));
+    }
+
     /** Hooper 1981, threaded 90-degree elbow. */
     static double hooperElbow(double reynolds, double boreM) {
         return 800 / reynolds + 0.40 * (1 + 0.0254 / boreM);
@@ -123,6 +130,47 @@ final class OtherLaws {
 
     static double contractionByArea(double beta) {
         return 0.5 * (1 - beta * beta);
+    }
+
+    /**
+     * Widening cone on the small bore: Gibson's multiplier {@code 3.5 tan(t/2)^1.22} on Borda's loss (Hydraulic Institute
+     * Engineering Data Book, 2nd ed. 1990, eq. 3.B.4) from 7.5 to 35 degrees, held below, straight to Borda's loss at 50.
+     */
+    static double coneUp(double beta, double coneAngleRad) {
+        double from = Math.toRadians(7.5);
+        double to = Math.toRadians(35);
+        double full = Math.toRadians(50);
+        double multiplier = 1;
+        if (coneAngleRad <= to) {
+            multiplier = gibson(Math.max(coneAngleRad, from));
+        } else if (coneAngleRad < full) {
+            double end = gibson(to);
+            multiplier = end + (1 - end) * (coneAngleRad - to) / (full - to);
+        }
+        return multiplier * AreaChange.expansionK(beta);
+    }
+
+    private static double gibson(double coneAngleRad) {
+        return 3.5 * Math.pow(Math.tan(coneAngleRad / 2), 1.22);
+    }
+
+    /** Narrowing cone on the small bore, textbook form. */
+    static double coneDown(double beta, double coneAngleRad) {
+        double sine = Math.sin(coneAngleRad / 2);
+        return Math.min(0.8 * sine, 0.5 * Math.sqrt(sine)) * (1 - beta * beta);
+    }
+
+    /** Sudden expansion between two parabolic profiles; total pressure with profile factor 2. */
+    static double laminarExpansion(double beta) {
+        double square = beta * beta;
+        return 2 - 8.0 / 3 * square + 2.0 / 3 * square * square;
+    }
+
+    /** Rounded entrance, straight lines between the values of a textbook table. */
+    static double roundedEntrance(double radiusOverBore) {
+        double[] radius = {0, 0.02, 0.04, 0.06, 0.10, 0.15};
+        double[] k = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04};
+        return Joins.interpolate(radius, k, radiusOverBore);
     }
 
     /** Jet areas of Streeter and Wylie. */

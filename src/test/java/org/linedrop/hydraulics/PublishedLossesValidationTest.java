@@ -75,7 +75,7 @@ class PublishedLossesValidationTest {
     }
 
     private static void bends() {
-        LAWS.put("mitre", c -> c.has("rough") ? MitreElbow.turbulentK(angle(c)) : MitreElbow.smoothWallK(angle(c)));
+        LAWS.put("mitre", c -> c.has("rough") ? MitreElbow.turbulentK(angle(c)) : OtherLaws.mitreSmoothWall(angle(c)));
         LAWS.put(
                 "forged elbow",
                 c -> slot(out -> LocalLoss.coefficient(
@@ -121,9 +121,9 @@ class PublishedLossesValidationTest {
         LAWS.put("contraction by jet area", c -> OtherLaws.contractionByJet(c.get("area_ratio")));
         LAWS.put("contraction", c -> AreaChange.contractionK(c.get("beta")));
         LAWS.put("contraction by area", c -> OtherLaws.contractionByArea(c.get("beta")));
-        LAWS.put("entrance", c -> PipeEnd.entranceK(c.get("edge_radius_over_bore")));
-        LAWS.put("Gibson", c -> AreaChange.coneUpK(0, angle(c))); // Borda's loss is 1 at beta 0
-        LAWS.put("laminar expansion", c -> AreaChange.laminarExpansionK(c.get("beta")));
+        LAWS.put("entrance", c -> OtherLaws.roundedEntrance(c.get("edge_radius_over_bore")));
+        LAWS.put("Gibson", c -> OtherLaws.coneUp(0, angle(c))); // Borda's loss is 1 at beta 0
+        LAWS.put("laminar expansion", c -> OtherLaws.laminarExpansion(c.get("beta")));
     }
 
     private static void restrictors() {

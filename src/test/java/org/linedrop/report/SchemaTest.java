@@ -26,7 +26,7 @@ import org.linedrop.circuit.Kind;
 import org.linedrop.circuit.form.Tree;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.io.CircuitFile;
-import org.linedrop.io.TreeReader;
+import org.linedrop.io.Trees;
 import org.linedrop.study.FeedCheck;
 
 /** The schemas against everything that is shipped and against files with one thing wrong; judged by a validator. */
@@ -46,7 +46,7 @@ class SchemaTest {
     /** The file's own tree as JSON: every scalar a text. */
     private static String json(String yaml) {
         StringBuilder made = new StringBuilder();
-        append(TreeReader.read("test.yaml", yaml, List.of()).tree().orElseThrow(), made);
+        append(Trees.of(yaml), made);
         return made.toString();
     }
 

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.UnitException;
 
 /**
@@ -13,6 +14,7 @@ import org.linedrop.units.UnitException;
  * @param from the side the flow comes from, for example {@code -6}
  * @param to   the side it leaves by, for example {@code M22x1.5}
  */
+@Inner
 public record AdapterChoice(String from, String to) implements Serializable {
     private static final Pattern ORB = Pattern.compile("(?:ORB ?(.+)|(.+?) ?ORB)", Pattern.CASE_INSENSITIVE);
     private static final Pattern DASH = Pattern.compile(Dash.PATTERN, Pattern.CASE_INSENSITIVE);

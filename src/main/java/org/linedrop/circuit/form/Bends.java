@@ -3,6 +3,7 @@ package org.linedrop.circuit.form;
 import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
@@ -14,6 +15,7 @@ import org.linedrop.units.Units;
  * @param angleDeg angle of each in degrees, above 0, at most 360
  * @param radiusM  radius of the centre line in m, above 0; NaN when not given
  */
+@Inner
 public record Bends(int count, double angleDeg, double radiusM) implements Serializable {
     private static final Pattern BENDS =
             Pattern.compile("(\\d{1,3}) ?x ?(\\d{1,3}(?:\\.\\d{1,6})?)(?: ?deg| ?\u00b0)?(?: at (.+))?");

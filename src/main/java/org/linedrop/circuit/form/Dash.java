@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import org.linedrop.units.UnitException;
 
 /** Dash sizes as people write them: {@code -8}, {@code -08}, {@code -8AN}, {@code AN8}, {@code #8}; -8 is written. */
-public final class Dash {
+final class Dash {
     /** A dash size inside a longer text. */
     static final String PATTERN = "(?:-0?\\d{1,2}(?: ?AN)?|AN ?-?0?\\d{1,2}|\\d{1,2} ?AN|#\\d{1,2})";
 
@@ -25,7 +25,7 @@ public final class Dash {
      * @return the number, for example 8
      * @throws UnitException when the text is no dash size from -2 to -48
      */
-    public static int read(String text) {
+    static int read(String text) {
         String words = Wording.tidy(text);
         if (!ONLY.matcher(words).matches()) {
             throw Wording.wrong(
@@ -52,7 +52,7 @@ public final class Dash {
      * @param dash the number
      * @return for example {@code -8}
      */
-    public static String write(int dash) {
+    static String write(int dash) {
         return "-" + dash;
     }
 }

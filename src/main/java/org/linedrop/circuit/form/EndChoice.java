@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
@@ -18,6 +19,7 @@ import org.linedrop.units.Units;
  * @param angleDeg its angle in degrees, 0 where it has none
  * @param detail   what else the words say: {@code M12} of a banjo, {@code 3/8 in} of a quick-connect; empty otherwise
  */
+@Inner
 public record EndChoice(String kind, double angleDeg, String detail) implements Serializable {
     private static final Pattern ANGLE = Pattern.compile("(\\d{1,3})(?: ?deg| ?\u00b0)?(?: ([a-z-]+(?: tube)?))?");
     private static final Pattern BOLT = Pattern.compile("[Mm](\\d{1,2}(?:x\\d(?:\\.\\d{1,2})?)?)");
@@ -29,28 +31,28 @@ public record EndChoice(String kind, double angleDeg, String detail) implements 
             "straight, 30 45 60 90 120 150 180, 45 forged, 90 forged, banjo M12, quick-connect 3/8 in, male, barb or none";
 
     /** Straight through. */
-    public static final String STRAIGHT = "straight";
+    static final String STRAIGHT = "straight";
 
     /** Turned by a bent tube. */
-    public static final String SWEPT = "swept";
+    static final String SWEPT = "swept";
 
     /** Turned inside a forged, machined or low-profile body: a sharp corner. */
-    public static final String FORGED = "forged";
+    static final String FORGED = "forged";
 
     /** Ring on a hollow bolt. */
-    public static final String BANJO = "banjo";
+    static final String BANJO = "banjo";
 
     /** Snap coupling. */
-    public static final String QUICK_CONNECT = "quick-connect";
+    static final String QUICK_CONNECT = "quick-connect";
 
     /** Male thread. */
-    public static final String MALE = "male";
+    static final String MALE = "male";
 
     /** Pushed on a barb. */
-    public static final String BARB = "barb";
+    static final String BARB = "barb";
 
     /** No end: a bare, measured piece. */
-    public static final String NONE = "none";
+    static final String NONE = "none";
 
     private static final List<String> PLAIN = List.of(STRAIGHT, MALE, BARB, NONE);
 

@@ -1,6 +1,7 @@
 package org.linedrop.circuit.form;
 
 import java.io.Serializable;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.UnitException;
 
 /**
@@ -9,6 +10,7 @@ import org.linedrop.units.UnitException;
  * @param from the end at the run's {@code from} side
  * @param to   the end at the run's {@code to} side
  */
+@Inner
 public record Ends(EndChoice from, EndChoice to) implements Serializable {
 
     /** A bare piece of hose. */

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
@@ -14,6 +15,7 @@ import org.linedrop.units.Units;
  * @param figure the multiple, not negative
  * @param of     what it is a multiple of, for example {@code engine}; empty when that is plain
  */
+@Inner
 public record Factor(Figure figure, String of) implements Serializable {
     private static final Pattern FACTOR = Pattern.compile("([+-]?[\\d.]+(?:[eE][+-]?\\d+)? ?x)(?: ([A-Za-z].*))?");
 

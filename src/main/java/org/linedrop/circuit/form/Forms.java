@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
@@ -17,6 +18,7 @@ import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
 
 /** Quantities with what is said about them, to figures and back. */
+@Inner
 public final class Forms {
     /** Title of the source of every figure that a file gives. */
     public static final String TITLE = "circuit file";
@@ -191,7 +193,7 @@ public final class Forms {
      * @return for example {@code 7.9 10.2 12.8 mm measured}, with the word of the weakest
      * @throws IllegalArgumentException when a number is not finite or there is none
      */
-    public static String writeList(List<Figure> figures, Dimension dimension) {
+    static String writeList(List<Figure> figures, Dimension dimension) {
         double[] values = figures.stream().mapToDouble(Figure::value).toArray();
         double largest = 0;
         Status weakest = Status.MEASURED;

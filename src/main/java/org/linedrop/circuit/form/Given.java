@@ -2,6 +2,7 @@ package org.linedrop.circuit.form;
 
 import java.io.Serializable;
 import org.linedrop.fact.Figure;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 
 /**
@@ -11,6 +12,7 @@ import org.linedrop.units.Dimension;
  * @param dimension what it measures
  * @param really    whether the writer insists on a value that looks like a slip
  */
+@Inner
 public record Given(Figure figure, Dimension dimension, boolean really) implements Serializable {
 
     /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Words;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
@@ -17,6 +18,7 @@ import org.linedrop.units.Units;
  * @param aheadMPerS2 ahead in m/s2: a launch is positive, braking negative
  * @param leftMPerS2 to the left in m/s2: a left turn is positive, a right turn negative
  */
+@Inner
 public record Motion(double aheadMPerS2, double leftMPerS2) implements Serializable {
     /** No acceleration. */
     public static final Motion NONE = new Motion(0, 0);

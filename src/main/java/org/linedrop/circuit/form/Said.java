@@ -3,6 +3,7 @@ package org.linedrop.circuit.form;
 import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.fact.Status;
 
 /**
@@ -14,6 +15,7 @@ import org.linedrop.fact.Status;
  *               when nothing was said
  * @param really whether the writer insists on a value that looks like a slip
  */
+@Inner
 public record Said(String value, String spread, Status status, boolean really) implements Serializable {
     private static final Pattern LAST =
             Pattern.compile("(?:(.*?) )?(measured|from sheet|guessed|really)", Pattern.DOTALL);

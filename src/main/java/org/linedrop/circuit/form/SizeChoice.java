@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
@@ -16,6 +17,7 @@ import org.linedrop.units.Units;
  * @param family the family's short name as written, empty when only a size is said
  * @param size   the size in the spelling that is written: {@code -8}, {@code 5/16 in}, {@code 32 mm}
  */
+@Inner
 public record SizeChoice(String family, String size) implements Serializable {
     private static final Pattern BY_DASH =
             Pattern.compile("(?:(\\S.*?) +)?(" + Dash.PATTERN + ")", Pattern.CASE_INSENSITIVE);
@@ -81,7 +83,7 @@ public record SizeChoice(String family, String size) implements Serializable {
      * @return the hose
      * @throws UnitException when family or size is missing
      */
-    public static SizeChoice readHose(String text, IntFunction<String> boresOfDash) {
+    static SizeChoice readHose(String text, IntFunction<String> boresOfDash) {
         SizeChoice choice = read(text);
         if (!choice.family.isEmpty()) {
             return choice;
@@ -112,7 +114,7 @@ public record SizeChoice(String family, String size) implements Serializable {
      *
      * @return m; empty when the size is a dash
      */
-    public OptionalDouble insideM() {
+    OptionalDouble insideM() {
         return size.startsWith("-")
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Units.read(size, Dimension.LENGTH).si());

@@ -3,6 +3,7 @@ package org.linedrop.circuit.form;
 import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.linedrop.fact.Inner;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Quantity;
 import org.linedrop.units.UnitException;
@@ -15,6 +16,7 @@ import org.linedrop.units.Units;
  * @param outsideDiameterM outside diameter in m, above 0
  * @param wallM         wall in m, above 0 and under half the outside diameter
  */
+@Inner
 public record TubeChoice(String material, double outsideDiameterM, double wallM) implements Serializable {
     private static final Pattern TUBE = Pattern.compile("([A-Za-z][A-Za-z /-]*[A-Za-z]) +(\\S.*?) ?x ?(\\S.*)");
     private static final Pattern NO_WALL = Pattern.compile("([A-Za-z][A-Za-z /-]*[A-Za-z]) +([\\d.].*)");

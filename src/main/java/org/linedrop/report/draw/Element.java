@@ -128,7 +128,7 @@ public final class Element {
      * @param value finite
      * @return plain decimal text with at most two decimals
      */
-    public static String number(double value) {
+    static String number(double value) {
         BigDecimal rounded = new BigDecimal(value).setScale(2, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }

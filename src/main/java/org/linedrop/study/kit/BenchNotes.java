@@ -70,7 +70,7 @@ final class BenchNotes {
             if (circuit.service() == Service.BRAKE) {
                 continue;
             }
-            List<DashSize> sizes = circuit.catalogue().rows().dashSizes();
+            List<DashSize> sizes = circuit.catalogue().dashSizes();
             for (Fitted.Joint joint : Meetings.joints(circuit)) {
                 KitJoint known = KitJoint.of(circuit, joint);
                 if (known.seat() == Seat.FLARE_37) {

@@ -38,7 +38,6 @@ class ValueFormsTest {
         READ.put("span", text -> Span.read(text, Dimension.TEMPERATURE, Dimension.RATIO));
         READ.put("over", Over::read);
         READ.put("motion", Motion::read);
-        READ.put("share", Share::read);
         READ.put("factor", Factor::read);
         READ.put(
                 "limit",
@@ -138,8 +137,6 @@ class ValueFormsTest {
                 "motion|left turn 0.5 g and launch 0.9 g|launch 0.9 g and left turn 0.5 g",
                 "motion|braking 1.1 g and right turn 4.903325 m/s2|braking 1.1 g and right turn 0.5 g",
                 "motion|none|none",
-                "share|50 % of engine|50 % of engine",
-                "share|0.5 of engine|50 % of engine",
                 "factor|5 x|5 x",
                 "factor|5x|5 x",
                 "factor|0.8 x engine|0.8 x engine",
@@ -224,8 +221,6 @@ class ValueFormsTest {
                 "motion|launch -0.9 g|\"launch -0.9 g\" is negative. Write braking without a minus",
                 "motion|launch 0.9|\"0.9\" has no unit. In g? Write 0.9 g. (g, m/s2 are read)",
                 "motion|launch 1 g and braking 1 g|\"launch 1 g and braking 1 g\" launches or brakes twice. Write one along and one across: launch 0.9 g and left turn 0.5 g",
-                "share|50 %|\"50 %\" is no share. Write for example 50 % of engine",
-                "share|150 % of engine|\"150 % of engine\": a share is above 0 and at most 100 %. Write for example 50 % of engine",
                 "factor|5|\"5\" is no factor. Write 5 x",
                 "factor|0.5 x|\"0.5 x\" is under 1. Write for example 5 x",
                 "factor|-1 x engine|\"-1 x engine\" is negative. Write for example 5 x",

@@ -19,7 +19,7 @@ import org.linedrop.fact.Status;
  * is then an extrapolation (its small-bore term is kept, and not let under zero). A measured plate of d/D 0.488 in 52 mm
  * has a permanent loss 4 per cent under the law; Idelchik's thin orifice lies within 4 per cent at area ratio 0.25.
  */
-public final class Orifice {
+final class Orifice {
     /** Permanent loss of a thin plate. */
     public static final Formula FORMULA = new Formula(
             "thin orifice",
@@ -40,7 +40,7 @@ public final class Orifice {
                     "", Status.DERIVED));
 
     /** Sampson: dp = 24 mu Q/d^3, which is K1/Re with K1 = 12 pi on the hole. */
-    static final double CREEPING_K1 = 12 * Math.PI;
+    private static final double CREEPING_K1 = 12 * Math.PI;
 
     private static final double CORNER = 0.1;
 

@@ -9,7 +9,7 @@ import org.linedrop.fact.Status;
  * {@code D} in inches. Meant for commercial pipe; in small smooth bores the bend values read half again too high, so that
  * hose ends use {@link SweptBend} and {@link MitreElbow} and only K1 is taken from here.
  */
-public enum ThreeK {
+enum ThreeK {
     /** Threaded 90-degree elbow. */
     ELBOW_90_THREADED(800, 0.14, 4.0),
     /** Threaded 90-degree elbow, long radius. */
