@@ -3,6 +3,7 @@ package org.linedrop.solver;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Inner;
+import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Network;
 
 /**
@@ -11,12 +12,17 @@ import org.linedrop.network.Network;
  *
  * <p>Converged means: node imbalance at most {@code flowTolerance} times the largest flow, every law residual at most
  * {@code pressureTolerance} times the pressure scale, the last full correction at most {@code flowTolerance} times the
- * largest flow, and one more step taken. Immutable; one solver serves any number of threads, each with its own
+ * largest flow, and one more step taken, unless corrections shrink so fast that it would be under 1e-14 of the largest
+ * flow (P. Deuflhard, Newton Methods for Nonlinear Problems (2004) 2.1: the next correction is at most the last times the
+ * ratio of the last two). Immutable; one solver serves any number of threads, each with its own
  * workspace.
  */
 @Inner
 public final class Solver {
     private static final double ARMIJO = 1e-4;
+    /** A correction under this share of the largest flow is rounding. */
+    private static final double ROUNDING = 1e-14;
+
     private static final int MOST_HALVINGS = 30;
     /** Part of a step when the matrix is singular. */
     private static final double FAILED = -1;
@@ -183,6 +189,7 @@ public final class Solver {
         Residual.freeze(w, network);
         w.record(w.norm);
         w.release = NOT_WATCHED;
+        double lastFull = 0;
         while (w.iterations < options.maxIterations()) {
             double part = step(network, w, softening, true);
             if (part == 0) {
@@ -199,9 +206,13 @@ public final class Solver {
             Residual.scale(w, network);
             w.record(w.norm);
             if (small && Residual.within(w, options)) {
-                oneMore(network, w, softening);
+                boolean rounding = w.correction * (w.correction / lastFull) <= ROUNDING * w.flowScale;
+                if (!rounding || leaks(network, w)) {
+                    oneMore(network, w, softening);
+                }
                 return Outcome.CONVERGED;
             }
+            lastFull = part == 1 ? w.correction : 0;
         }
         unwatch(network, w, softening);
         return Outcome.BUDGET_SPENT;
@@ -268,6 +279,16 @@ public final class Solver {
         restore(w);
         Residual.evaluate(w, network, softening);
         return 0;
+    }
+
+    /** Whether a trace passes a device that is shut: the next step, straight in that piece, ends at nothing. */
+    private static boolean leaks(Network network, Workspace w) {
+        for (int b : w.borderBranch) {
+            if (network.kind(b) == Network.Kind.DEVICE && w.state[b] == DeviceLaw.SHUT && w.flow[b] != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** One step past the tolerances; kept unless it leaves them. */
