@@ -107,6 +107,17 @@ final class PumpReader {
                             : "Give a curve at that figure or beyond it: a table by volts is not extended");
             return null;
         }
+        if (runsAt.si() > MOST_TIMES * highest || runsAt.si() * MOST_TIMES < lowest) {
+            fields.problem(
+                    DeviceKeys.RUNS_AT,
+                    String.format(
+                            Locale.ROOT,
+                            "runs at %s is more than %.0f times off its curves",
+                            runsAt.text(),
+                            MOST_TIMES),
+                    "Give a curve nearer to it: the affinity laws do not reach that far");
+            return null;
+        }
         if (!inside) {
             assumptions.add(Notice.of(
                     "affinity",
@@ -164,6 +175,9 @@ final class PumpReader {
         return new Pump(id, PointReader.position(fields), List.of(table), runsAt.si(), table, true, false);
     }
 
+    /** Nobody has measured a pump at a twentieth of the speed it runs at. */
+    private static final double MOST_TIMES = 20;
+
     /** How far the two sides of a single point are from level and upright, so that flow and pressure stay unique. */
     private static final double NEARLY_UPRIGHT = 1e-3;
 
@@ -189,6 +203,13 @@ final class PumpReader {
                     DeviceKeys.AT,
                     "at " + at.text() + " and runs at " + runsAt.text() + " are no like figures",
                     "Give both in volts or both in rpm");
+            return null;
+        }
+        if (!(at.si() > 0)) {
+            fields.problem(
+                    DeviceKeys.AT,
+                    "a curve at " + at.text() + ": a pump that stands still has none",
+                    "Write the volts or the speed it was measured at");
             return null;
         }
         if (pressures.size() != flows.size() || pressures.size() < 2) {

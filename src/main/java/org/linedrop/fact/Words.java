@@ -49,7 +49,7 @@ public final class Words {
         int best = Math.max(1, word.length() / 3) + 1;
         Optional<String> found = Optional.empty();
         for (String candidate : known) {
-            if (candidate.length() > LONGEST) {
+            if (candidate.length() > LONGEST || Math.abs(candidate.length() - typed.length()) >= best) {
                 continue;
             }
             int edits = edits(typed, candidate.toLowerCase(Locale.ROOT));
