@@ -42,10 +42,10 @@ final class DeviceKeys {
             "volts AT the pump (not at the battery), or speed");
     static final Key<RatedPoint> GIVES = optional(
             "gives",
-            KeyForms.of(
+            KeyForms.flowFirst(KeyForms.of(
                     "255 L/h at 276 kPa",
                     text -> RatedPoint.read(text).writeFlowFirst(),
-                    (text, scope) -> atPressure(text)),
+                    (text, scope) -> atPressure(text))),
             "one catalogue point at the volts it runs at, used only as at least this much up to this pressure");
     static final Key<String> BETWEEN_ROWS = optional(
             "between rows",
@@ -87,7 +87,8 @@ final class DeviceKeys {
             "Write for example: moves: 9.5 mL/rev");
     static final Key<RatedPoint> LEAKS = required(
             "leaks",
-            KeyForms.form("3 L/min at 400 kPa with 14 cSt", RatedPoint::loss, RatedPoint::writeFlowFirst),
+            KeyForms.flowFirst(
+                    KeyForms.form("3 L/min at 400 kPa with 14 cSt", RatedPoint::loss, RatedPoint::writeFlowFirst)),
             "what slips back at a rated pressure, with the liquid it was measured with",
             "Write for example: leaks: 3 L/min at 400 kPa with 14 cSt");
     static final Key<Factor> TURNS = optional(

@@ -158,6 +158,15 @@ public final class Key<V> {
         }
 
         /**
+         * What the number measures that gives the key its name, where other figures may stand behind it.
+         *
+         * @return null where it has none
+         */
+        default @Nullable Dimension named() {
+            return dimensions().isEmpty() ? null : dimensions().get(0);
+        }
+
+        /**
          * What is believed without a second word.
          *
          * @return a phrase with units; empty where nothing is asked back

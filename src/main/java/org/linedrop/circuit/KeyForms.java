@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.circuit.form.Forms;
+import org.linedrop.circuit.form.RatedPoint;
 import org.linedrop.circuit.form.Said;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.Words;
@@ -46,6 +47,11 @@ final class KeyForms {
             return new Flow(figure, byMass);
         });
         return new Measured<>(form, List.of(Dimension.VOLUME_FLOW, Dimension.MASS_FLOW));
+    }
+
+    /** A rated point that is named after its flow, which stands first. */
+    static Key.Form<RatedPoint> flowFirst(Key.Form<RatedPoint> form) {
+        return new Measured<>(form, List.of(), Dimension.VOLUME_FLOW);
     }
 
     private static String writtenFlow(String text) {
@@ -240,7 +246,11 @@ final class KeyForms {
     }
 
     /** A form that is a measure of something. */
-    private record Measured<V>(Key.Form<V> form, List<Dimension> dimensions) implements Key.Form<V> {
+    private record Measured<V>(Key.Form<V> form, List<Dimension> dimensions, Dimension named) implements Key.Form<V> {
+        Measured(Key.Form<V> form, List<Dimension> dimensions) {
+            this(form, dimensions, dimensions.get(0));
+        }
+
         @Override
         public V read(String text, Scope scope) throws Key.FormException {
             return form.read(text, scope);

@@ -13,7 +13,6 @@ import org.linedrop.fact.Source;
 import org.linedrop.fact.Status;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Quantity;
-import org.linedrop.units.UnitException;
 import org.linedrop.units.Units;
 
 /** How a value is written around the one number that gives its key the name; what else it says is kept. */
@@ -94,7 +93,7 @@ enum NumberShape {
         }
         if (value instanceof RatedPoint point) {
             return Optional.of(
-                    flowFirst(key)
+                    key.form().named() == Dimension.VOLUME_FLOW
                             ? new Held(FLOW, point.flow(), Dimension.VOLUME_FLOW)
                             : new Held(DROP, point.drop(), Dimension.PRESSURE_DIFFERENCE));
         }
@@ -106,17 +105,6 @@ enum NumberShape {
             return Optional.of(new Held(MOTION, Figure.exact(amount, FILE), Dimension.ACCELERATION));
         }
         return Optional.empty();
-    }
-
-    /** Whether a key's rated point is written with the flow first: the number it is named after. */
-    private static boolean flowFirst(Key<?> key) {
-        String example = key.example();
-        try {
-            Units.read(example.substring(0, example.indexOf(" at ")), Dimension.VOLUME_FLOW);
-            return true;
-        } catch (UnitException pressureFirst) {
-            return false;
-        }
     }
 
     /** The lowest that a key takes. */
