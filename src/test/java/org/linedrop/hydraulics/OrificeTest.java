@@ -39,6 +39,30 @@ class OrificeTest {
         assertThat(out).containsExactly(new double[] {0, 24e3}, within(1e-9));
     }
 
+    /** ISO 5167-2, 5.3.2.1: 0.011 (0.75 - b) (2.8 - D/25.4 mm) more in bores under 71.12 mm, nothing from there on. */
+    @Test
+    void smallBoresHaveTheirTerm() {
+        assertThat(coefficient(0.0508, 0.5, 1e5) - coefficient(0.1016, 0.5, 1e5))
+                .isCloseTo(0.011 * 0.25 * 0.8, within(1e-12));
+        assertThat(coefficient(0.0254, 0.25, 1e5) - coefficient(0.1016, 0.25, 1e5))
+                .isCloseTo(0.011 * 0.5 * 1.8, within(1e-12));
+        assertThat(coefficient(0.0254, 0.9, 1e5)).isEqualTo(coefficient(0.1016, 0.9, 1e5));
+    }
+
+    /** Held under Re_D 5000, or 16000 b^2 where that is more; the corner is rounded over a tenth in ln Re. */
+    @Test
+    void heldBelowItsRange() {
+        assertThat(coefficient(0.1, 0.5, 4500)).isEqualTo(coefficient(0.1, 0.5, 10));
+        assertThat(coefficient(0.1, 0.5, 5500)).isLessThan(coefficient(0.1, 0.5, 4500) - 1e-5);
+        assertThat(coefficient(0.1, 0.75, 8100)).isEqualTo(coefficient(0.1, 0.75, 10));
+        assertThat(coefficient(0.1, 0.75, 9900)).isLessThan(coefficient(0.1, 0.75, 8100) - 1e-5);
+    }
+
+    private double coefficient(double boreM, double beta, double pipeReynolds) {
+        Orifice.of(boreM, beta * boreM).dischargeCoefficient(pipeReynolds / beta, out);
+        return out[0];
+    }
+
     /** rho/2 (Q/(Cd A))^2 with Cd 0.8. */
     @Test
     void constantCoefficientIsTakenExactly() {
