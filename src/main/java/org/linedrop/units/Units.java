@@ -21,8 +21,8 @@ public final class Units {
     /** More numbers in one list are no pump table. */
     private static final int MOST_NUMBERS = 1000;
 
-    /** A double has 17 digits; temperatures and unit factors cost a few more. */
-    private static final int MOST_DIGITS = 40;
+    /** A double has 17 digits; one next to absolute zero has as many in C or F as its exponent is deep. */
+    private static final int MOST_DIGITS = 340;
 
     private static final Pattern ONE = Pattern.compile("(" + Ratio.FRACTION + "|" + Ratio.DECIMAL + ") ?(.*)");
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(" + Ratio.DECIMAL + ") ?(?:ft|feet|foot|') ?("
@@ -90,7 +90,7 @@ public final class Units {
         if (numbers.size() > MOST_NUMBERS) {
             throw trouble.tooLong(numbers.size() + " numbers", "at most " + MOST_NUMBERS + " are read");
         }
-        if (rest.chars().anyMatch(c -> c == ' ') && rest.matches(".*\\d++ .*|[^ ]++ [+-]?[\\d.].*")) {
+        if (rest.matches(".*\\d++ .*|[^ ]++ [+-]?[\\d.].*")) {
             throw trouble.unitInside();
         }
         List<Quantity> read = new ArrayList<>();
@@ -185,10 +185,7 @@ public final class Units {
         // Nothing further off than a step of the double reads back: saves the division for most candidates.
         BigDecimal near = exact(Math.ulp(si), unit).add(unit.offset()).abs();
         int from = exact.scale() - exact.precision();
-        if (unit.offset().signum() != 0) {
-            from = Math.min(from, 0);
-        }
-        for (int scale = from; scale <= from + MOST_DIGITS + 300; scale++) {
+        for (int scale = from; scale <= from + MOST_DIGITS; scale++) {
             for (RoundingMode mode : List.of(RoundingMode.HALF_EVEN, RoundingMode.FLOOR, RoundingMode.CEILING)) {
                 BigDecimal candidate = exact.setScale(scale, mode);
                 if (candidate.subtract(exact).abs().compareTo(near) <= 0 && readsBack(candidate, si, unit)) {

@@ -192,14 +192,20 @@ class PublishedLossesValidationTest {
                         / c.get("closing_time_s"));
     }
 
-    record Case(String id, String kind, String quantity, double published, double allowed, double got) {
+    /** The law is asked in the test, not where its cases are listed, so that a mutation of it is seen there. */
+    record Case(
+            String id, String kind, String quantity, double published, double allowed, String law, String arguments) {
         @Override
         public String toString() {
             return id + " " + quantity;
         }
 
+        double got() {
+            return LAWS.get(law).applyAsDouble(new Cases(arguments));
+        }
+
         double shareOfTolerance() {
-            return Math.abs(got - published) / allowed;
+            return Math.abs(got() - published) / allowed;
         }
     }
 
@@ -212,9 +218,14 @@ class PublishedLossesValidationTest {
             double published = Csv.number(row, "published");
             boolean relative = row.getField("tolerance_kind").equals("relative");
             double allowed = Csv.number(row, "tolerance") * (relative ? Math.abs(published) : 1);
-            double got = LAWS.get(row.getField("law")).applyAsDouble(new Cases(row.getField("arguments")));
             cases.add(new Case(
-                    row.getField("id"), row.getField("kind"), row.getField("quantity"), published, allowed, got));
+                    row.getField("id"),
+                    row.getField("kind"),
+                    row.getField("quantity"),
+                    published,
+                    allowed,
+                    row.getField("law"),
+                    row.getField("arguments")));
         }
         return cases.stream();
     }
@@ -223,7 +234,7 @@ class PublishedLossesValidationTest {
     @MethodSource("cases")
     void isInsideItsTolerance(Case row) {
         assertThat(row.shareOfTolerance())
-                .as("%s: %s, published %s, allowed +-%s", row, row.got, row.published, row.allowed)
+                .as("%s: %s, published %s, allowed +-%s", row, row.got(), row.published, row.allowed)
                 .isLessThanOrEqualTo(1);
     }
 

@@ -160,6 +160,36 @@ class TeeTest {
         assertThat(out[5]).isCloseTo(800 * perK1, within(1e-6 * out[5])); // run to branch
     }
 
+    /** Only ratios of the bores and the edge count: the same tee twice as large has the same coefficients. */
+    @Test
+    void coefficientsKnowNoSize() {
+        Tee small = Tee.of(BORE, 0.8 * BORE, Math.toRadians(60), 0.1 * BORE);
+        Tee large = Tee.of(2 * BORE, 1.6 * BORE, Math.toRadians(60), 0.2 * BORE);
+        for (double[] flows : new double[][] {{0.6, 0.4}, {-0.6, -0.4}, {-0.3, 1}, {1, -0.3}, {0.4, -1}, {-1, 0.3}}) {
+            small.legLosses(flows[0] * FLOW, flows[1] * FLOW, DENSITY, THIN, out);
+            double[] losses = out.clone();
+            large.legLosses(4 * flows[0] * FLOW, 4 * flows[1] * FLOW, DENSITY, THIN, out);
+            for (int leg = 0; leg < 3; leg++) {
+                assertThat(out[leg]).isCloseTo(losses[leg], within(1e-9 * HEAD));
+            }
+        }
+        // and a rounded edge costs less than a sharp one where the branch joins
+        Tee sharp = Tee.of(BORE, 0.8 * BORE, Math.toRadians(60), 0);
+        assertThat(coefficients(small, -0.5 * FLOW, -0.5 * FLOW)[2])
+                .isLessThan(coefficients(sharp, -0.5 * FLOW, -0.5 * FLOW)[2]);
+    }
+
+    @Test
+    void endsOfTheShapesAreTaken() {
+        assertThat(Tee.of(0.008, 0.01, Math.PI / 2, 0)).isNotNull();
+        // edge radius to a fifth of branch^2/run: 1.28 mm
+        assertThat(Tee.of(0.01, 0.008, Math.PI / 2, 0.00127)).isNotNull();
+        assertThatThrownBy(() -> Tee.of(0.01, 0.008, Math.PI / 2, 0.00129))
+                .hasMessageContaining("tee edge radius in m 0.00129");
+        assertThatThrownBy(() -> Tee.of(0, 0.01, Math.PI / 2, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Tee.of(0.008, 0, Math.PI / 2, 0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void badShapesAreRefused() {
         assertThatThrownBy(() -> Tee.of(0.008, 0.0101, Math.PI / 2, 0)).hasMessageContaining("1.25 times the run");

@@ -17,14 +17,19 @@ class TextbookValidationTest {
             List.of("friction/textbook-factors.csv", "friction/textbook-laminar.csv", "losses/textbook-local.csv");
     private static final double GRAVITY = 9.80665;
 
-    record Case(String file, String id, double published, double tolerance, double got) {
+    /** The law is asked in the test, not where its cases are listed, so that a mutation of it is seen there. */
+    record Case(String file, String id, double published, double tolerance, String rule, String inputs) {
         @Override
         public String toString() {
             return id;
         }
 
+        double got() {
+            return answer(rule, new Cases(inputs));
+        }
+
         double deviation() {
-            return Math.abs(got / published - 1);
+            return Math.abs(got() / published - 1);
         }
     }
 
@@ -32,13 +37,13 @@ class TextbookValidationTest {
         List<Case> cases = new ArrayList<>();
         for (String file : FILES) {
             for (NamedCsvRecord row : Csv.read(file)) {
-                Cases in = new Cases(row.getField("inputs"));
                 cases.add(new Case(
                         file,
                         row.getField("id"),
                         Csv.number(row, "published"),
                         Csv.number(row, "tolerance"),
-                        answer(row.getField("rule"), in)));
+                        row.getField("rule"),
+                        row.getField("inputs")));
             }
         }
         return cases.stream();
@@ -191,7 +196,7 @@ class TextbookValidationTest {
     @MethodSource("cases")
     void isInsideItsTolerance(Case row) {
         assertThat(row.deviation())
-                .as("%s: %s, published %s", row.id, row.got, row.published)
+                .as("%s: %s, published %s", row.id, row.got(), row.published)
                 .isLessThan(row.tolerance);
     }
 

@@ -82,6 +82,51 @@ class OneWayTest {
         }
     }
 
+    /**
+     * Fischer's function of two pieces 3000 and 4000 is 3000 + 4000 - 5000, of 3000 and -4000 it is -6000; its
+     * derivatives are 1 - 3/5 and 1 - 4/5.
+     */
+    @Test
+    void smoothlyJoinedPiecesOfACheckValve() {
+        OneWay valve = OneWay.check(OPEN, 5e4); // 5e4 x 0.06 kg/s = 3000 Pa; 1e6 x 0.06^2 = 3600 Pa
+        double[] out = new double[5];
+        assertThat(valve.evaluate(0.06, 0, 400, 0, Double.MIN_NORMAL, out)).isEqualTo(DeviceLaw.SHUT);
+        assertThat(out).containsExactly(new double[] {2000, 0.4 * 5e4 + 0.2 * 1.2e5, -0.2, 0.2, 0}, within(1e-9));
+        assertThat(valve.evaluate(0.06, 7600, 0, 0, Double.MIN_NORMAL, out)).isEqualTo(DeviceLaw.WIDE_OPEN);
+        assertThat(out).containsExactly(new double[] {-6000, 0.4 * 5e4 + 1.8 * 1.2e5, -1.8, 1.8, 0}, within(1e-9));
+        // unjoined the smaller piece counts alone
+        valve.evaluate(0.06, 0, 400, 0, 0, out);
+        assertThat(out).containsExactly(new double[] {3000, 5e4, 0, 0, 0}, within(1e-9));
+    }
+
+    /** Held 3000 Pa off and 4000 Pa of drive left: -2000, joined with the 3000 of the flow. */
+    @Test
+    void smoothlyJoinedPiecesOfRegulators() {
+        double size = Math.hypot(3000, 2000);
+        double byHeld = 1 + 2000 / size;
+        double flow = (1 - 3000 / size) * 5e4 + byHeld * 0.2 * 1.2e5;
+        double[] out = new double[5];
+        OneWay relief = OneWay.relief(2e5, 0, 0, OPEN, 5e4);
+        relief.evaluate(0.06, 203_000, 195_400, 0, Double.MIN_NORMAL, out);
+        assertThat(out)
+                .containsExactly(
+                        new double[] {1000 - size, flow, -0.6 * byHeld, 0.2 * byHeld, 0.4 * byHeld}, within(1e-6));
+        OneWay reducing = OneWay.reducing(2e5, 0, 0, OPEN, 5e4);
+        reducing.evaluate(0.06, 204_600, 197_000, 0, Double.MIN_NORMAL, out);
+        assertThat(out)
+                .containsExactly(
+                        new double[] {1000 - size, flow, -0.2 * byHeld, 0.6 * byHeld, -0.4 * byHeld}, within(1e-6));
+    }
+
+    @Test
+    void scalesAreOverWhatTheLawHasAtRest() {
+        assertThat(TYPICAL).isCloseTo(5e4, within(1e-6));
+        assertThat(OneWay.secantSlope(Prescribed.plus(OPEN, 500), 0.05)).isCloseTo(5e4, within(1e-6));
+        assertThat(OneWay.relief(3e5, 0, 0, OPEN, TYPICAL).pressureScalePa()).isEqualTo(3e5);
+        assertThat(OneWay.check(Prescribed.plus(OPEN, 5000), TYPICAL).pressureScalePa())
+                .isEqualTo(5000);
+    }
+
     @Test
     void fixedFlowIsFixed() {
         FixedFlow pump = new FixedFlow(0.3, 1e5);

@@ -106,6 +106,55 @@ class PrescribedTest {
         assertThat(at(PrescribedPump.constantPower(500, DENSITY, 1e-4), 2)[0]).isCloseTo(-250_000, within(1e-6));
     }
 
+    private static double rise(double[] rises, double flow) {
+        double[] flows = new double[rises.length];
+        for (int i = 0; i < flows.length; i++) {
+            flows[i] = i;
+        }
+        return -at(PrescribedPump.pressureTable(flows, rises, PrescribedPump.Between.MONOTONE_CUBIC), flow)[0];
+    }
+
+    /**
+     * Hermite's cubic with the mean of the secants as slopes, cut by F. N. Fritsch and R. E. Carlson, SIAM J. Numer. Anal.
+     * 17 (1980) 238-246, to a length of 3; half way it is the mean of the rows and an eighth of the slopes' difference.
+     */
+    @Test
+    void monotoneCubicByHand() {
+        assertThat(rise(new double[] {4, 2, 0}, 0.5)).isCloseTo(3, within(1e-12));
+        double[] bent = {4, 3, 0}; // slopes -1, -2, -3
+        assertThat(rise(bent, 0.5)).isCloseTo(3.5 + 1 / 8.0, within(1e-12));
+        assertThat(rise(bent, 1.5)).isCloseTo(1.5 + 1 / 8.0, within(1e-12));
+        assertThat(rise(bent, 3)).isCloseTo(-3, within(1e-12)); // straight on
+        assertThat(rise(bent, -1)).isCloseTo(5, within(1e-12));
+        double[] knee = {10, 9.9, 0}; // slopes -0.1 and -5 over a secant of -0.1: cut to 3/sqrt(2501)
+        double cut = 3 / Math.sqrt(2501);
+        assertThat(rise(knee, 0.5)).isCloseTo(9.95 + (-0.1 + 5) * cut / 8, within(1e-12));
+        assertThat(rise(knee, 1.5)).isCloseTo(4.95 + (-5 * cut + 9.9) / 8, within(1e-12));
+        double[] humped = {5, 6, 3}; // flat at the hump
+        assertThat(rise(humped, 0.5)).isCloseTo(5.5 + 1 / 8.0, within(1e-12));
+        assertThat(rise(humped, 1.5)).isCloseTo(4.5 + 3 / 8.0, within(1e-12));
+        double[] shelf = {5, 5, 3};
+        assertThat(rise(shelf, 0.5)).isEqualTo(5);
+        assertThat(rise(shelf, 1.5)).isCloseTo(4 + 2 / 8.0, within(1e-12));
+    }
+
+    @Test
+    void endsOfTheRangesAreTaken() {
+        assertThat(at(Prescribed.pressurePower(3, 1), 2)[0]).isEqualTo(6);
+        assertThat(at(Prescribed.colebrook(1, 0.01, 0.01, 0, DENSITY, 1e-3), 0.1)[0])
+                .isPositive();
+        assertThat(at(Prescribed.constantFriction(0.02, 0, 0.05, 0, DENSITY), 2)[0])
+                .isZero();
+        assertThatThrownBy(() -> Prescribed.pressurePower(3, Double.POSITIVE_INFINITY))
+                .hasMessageContaining("exponent n must be at least 1");
+        assertThatThrownBy(() -> Prescribed.loss(1, 0, 750)).hasMessageContaining("must be above 0, but is 0.0");
+        assertThatThrownBy(() -> Prescribed.loss(1, Double.POSITIVE_INFINITY, 750))
+                .hasMessageContaining("Infinity");
+        assertThatThrownBy(() -> Prescribed.loss(-1, 0.01, 750)).hasMessageContaining("but is -1.0");
+        assertThatThrownBy(() -> Prescribed.loss(Double.POSITIVE_INFINITY, 0.01, 750))
+                .hasMessageContaining("Infinity");
+    }
+
     @Test
     void wrongNumbersAreNamed() {
         assertThatThrownBy(() -> Prescribed.headPower(1e5, 0.5, DENSITY, GRAVITY))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -311,5 +312,101 @@ class UnitsTest {
         assertThat(e).hasMessageStartingWith("\"furlong\" is no unit of length");
         assertThat(catchThrowableOfType(UnitException.class, () -> Units.unit("furlong")))
                 .hasMessageStartingWith("\"furlong\" is no unit of ours");
+    }
+
+    /** The limits that messages and Javadoc state are read themselves; one more is refused. */
+    @Test
+    void limitsAreInclusive() {
+        assertThat(read("0." + "1".repeat(58) + " m", Dimension.LENGTH)).isEqualTo(1.0 / 9);
+        assertThat(refused("0." + "1".repeat(59) + " m", Dimension.LENGTH)).hasMessageContaining("At most 60 digits");
+        assertThat(read("1e+0307 m", Dimension.LENGTH)).isEqualTo(1e307);
+        assertThat(refused("1e330 m", Dimension.LENGTH)).hasMessageContaining("A double holds 5e-324 to 1.8e308 in m");
+        assertThat(refused("1e331 m", Dimension.LENGTH)).hasMessageContaining("an exponent up to 330");
+        assertThat(refused("1e000001 m", Dimension.LENGTH)).hasMessageContaining("an exponent up to 330");
+        assertThat(read("1 m" + " ".repeat(5000), Dimension.LENGTH)).isEqualTo(1);
+        assertThat(refused("m".repeat(4000), Dimension.LENGTH)).hasMessageContaining("is not a length");
+        assertThat(refused("m".repeat(4001), Dimension.LENGTH)).hasMessageContaining("4001 characters. at most 4000");
+        assertThat(Units.readList("1 ".repeat(1000) + "m", Dimension.LENGTH)).hasSize(1000);
+        UnitException e = catchThrowableOfType(
+                UnitException.class, () -> Units.readList("1 ".repeat(1001) + "m", Dimension.LENGTH));
+        assertThat(e).hasMessageContaining("1001 numbers");
+    }
+
+    @Test
+    void nothingIsAsMuchAsAnything() {
+        assertThat(read("0 ft 6 in", Dimension.LENGTH)).isEqualTo(0.1524);
+        assertThat(read("3 ft 0 in", Dimension.LENGTH)).isEqualTo(0.9144);
+        assertThat(refused("3 ft -6 in", Dimension.LENGTH)).hasMessageContaining("feet and inches with a minus");
+        assertThat(read("0 K", Dimension.TEMPERATURE)).isZero();
+        assertThat(read("0 kPa abs", Dimension.ABSOLUTE_PRESSURE)).isZero();
+        assertThat(Units.write(0, Units.unit("C"))).isEqualTo("-273.15 C");
+        assertThat(Units.write(0, Units.unit("inHg vacuum"))).isEqualTo("0 inHg vacuum");
+    }
+
+    @Test
+    void commasAndGuesses() {
+        assertThat(refused(",1,2 m", Dimension.LENGTH)).hasMessageContaining("has commas");
+        assertThat(refused("5", Dimension.LENGTH)).hasMessageContaining("Millimetres? Write 5 mm");
+        assertThat(refused("4.99", Dimension.LENGTH)).hasMessageContaining("Metres? Write 4.99 m");
+        assertThat(read("1/2 ft", Dimension.LENGTH)).isEqualTo(0.1524);
+        assertThat(refused("1/2 m", Dimension.LENGTH)).hasMessageContaining("in inches and feet only");
+    }
+
+    /** Up to four dimensions are named, of more only that they are ours. */
+    @Test
+    void dimensionsAreNamedWhileTheyAreFew() {
+        assertThat(refused("1 furlong", Dimension.LENGTH, Dimension.MASS, Dimension.TIME, Dimension.SPEED))
+                .hasMessageContaining("is no unit of length or mass or time or speed");
+        assertThat(refused(
+                        "1 furlong", Dimension.LENGTH, Dimension.MASS, Dimension.TIME, Dimension.SPEED, Dimension.AREA))
+                .hasMessageContaining("is no unit of ours");
+    }
+
+    /** Powers of ten are written once more than 15 digits or six zeros would be needed. */
+    @Test
+    void longNumbersArePowersOfTen() {
+        assertThat(Units.write(1e-6, Units.unit("m"))).isEqualTo("0.000001 m");
+        assertThat(Units.write(1.5e-6, Units.unit("m"))).isEqualTo("0.0000015 m");
+        assertThat(Units.write(9e-7, Units.unit("m"))).isEqualTo("9e-7 m");
+        assertThat(Units.write(1.5e-7, Units.unit("m"))).isEqualTo("1.5e-7 m");
+        assertThat(Units.write(1e14, Units.unit("m"))).isEqualTo("100000000000000 m");
+        assertThat(Units.write(1.25e14, Units.unit("m"))).isEqualTo("125000000000000 m");
+        assertThat(Units.write(1e15, Units.unit("m"))).isEqualTo("1e15 m");
+        assertThat(Units.write(1.25e15, Units.unit("m"))).isEqualTo("1.25e15 m");
+    }
+
+    @Test
+    void twentyDecimalsAreTheMost() {
+        assertThat(Units.fixed(0.5, Units.unit("m"), 20)).isEqualTo("0.50000000000000000000");
+        assertThatIllegalArgumentException().isThrownBy(() -> Units.fixed(0.5, Units.unit("m"), -1));
+    }
+
+    /** Metres from 100 mm on, litres from one on, and for nothing; a minus changes nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 0.1, m", "LENGTH, 0.0999, mm", "LENGTH, -0.0999, mm", "LENGTH, 0, m",
+        "VOLUME, 0.001, L", "VOLUME, 0.000999, mL", "VOLUME, 0, L", "FUEL_PER_POWER, 1e-7, g/kW/h",
+    })
+    void metricUnitByTheSizeOfTheFigure(Dimension dimension, double si, String symbol) {
+        assertThat(Units.metric(si, dimension).symbol()).isEqualTo(symbol);
+    }
+
+    @Test
+    void aUnitHasAFactorAndASymbol() {
+        BigDecimal one = BigDecimal.ONE;
+        BigDecimal zero = BigDecimal.ZERO;
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Unit("x", Dimension.LENGTH, zero, one, zero))
+                .withMessageContaining("factor of zero");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Unit("x", Dimension.LENGTH, one, zero, zero));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Unit("x", Dimension.LENGTH, one, one.negate(), zero));
+        assertThat(Units.unit("inHg vacuum")).hasToString("inHg vacuum");
+        assertThat(Units.read("3/8 in", Dimension.LENGTH).text()).isEqualTo("0.375 in");
+    }
+
+    @Test
+    void whatIsShownOfALongTextEndsInDots() {
+        assertThat(Spelling.shown("x".repeat(60))).isEqualTo("x".repeat(60));
+        assertThat(Spelling.shown("x".repeat(61))).isEqualTo("x".repeat(60) + " ...");
     }
 }
