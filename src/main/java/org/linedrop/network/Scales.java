@@ -29,6 +29,7 @@ final class Scales {
         flowKgPerS = new double[branches];
         slopePaPerKgPerS = new double[branches];
         double least = Double.POSITIVE_INFINITY;
+        double leastOfDevices = Double.POSITIVE_INFINITY;
         for (int b = 0; b < branches; b++) {
             flowKgPerS[b] = switch (network.kind(b)) {
                 case LAW -> flowAt(network.law(b), nominalPa, out);
@@ -39,9 +40,12 @@ final class Scales {
             if (network.kind(b) == Network.Kind.LAW) {
                 double driven = nominalPa == pressurePa ? flowKgPerS[b] : flowAt(network.law(b), pressurePa, out);
                 least = Math.min(least, driven);
+            } else {
+                leastOfDevices = Math.min(leastOfDevices, flowKgPerS[b]);
             }
         }
-        leastFlowKgPerS = least < Double.POSITIVE_INFINITY ? least : Math.max(draws, Double.MIN_NORMAL);
+        // where there are devices alone: all of them may be shut, and no flow at all is no scale
+        leastFlowKgPerS = least < Double.POSITIVE_INFINITY ? least : Math.max(draws, leastOfDevices);
     }
 
     private static double givenPressure(Network network, double[] out) {
@@ -68,6 +72,7 @@ final class Scales {
     /** Drop of all the draws together through the widest branch: a network fed by flow alone has no given pressure. */
     private static double drawnPressure(Network network, double draws, double[] out) {
         double least = Double.POSITIVE_INFINITY;
+        double leastOfDevices = Double.POSITIVE_INFINITY;
         for (int b = 0; b < network.branchCount(); b++) {
             if (network.kind(b) == Network.Kind.LAW) {
                 network.law(b).evaluate(0, out);
