@@ -23,14 +23,11 @@ public interface DeviceLaw {
      * @param inletPa        total pressure at the inlet point
      * @param outletPa       total pressure at the outlet point
      * @param referencePa    total pressure at the reference point; 0 when the device has none
-     * @param softening      0 for the law itself; above zero the solver's continuation asks for the law with its slope
-     *                       raised by this multiple of its natural slope and its pieces joined smoothly
      * @param out            modified: residual in Pa, then its derivatives in flow (Pa/(kg/s)), inlet, outlet and
      *                       reference pressure; at least five slots. Nothing is allocated.
      * @return the state
      */
-    int evaluate(
-            double massFlowKgPerS, double inletPa, double outletPa, double referencePa, double softening, double[] out);
+    int evaluate(double massFlowKgPerS, double inletPa, double outletPa, double referencePa, double[] out);
 
     /**
      * Slope that stands in for the device in the symmetric part of the Newton matrix and in the first linear solve: that

@@ -16,8 +16,7 @@ public record FixedFlow(double massFlowKgPerS, double wideOpenSlopePaPerKgPerS) 
     }
 
     @Override
-    public int evaluate(
-            double flow, double inletPa, double outletPa, double referencePa, double softening, double[] out) {
+    public int evaluate(double flow, double inletPa, double outletPa, double referencePa, double[] out) {
         out[0] = wideOpenSlopePaPerKgPerS * (flow - massFlowKgPerS);
         out[1] = wideOpenSlopePaPerKgPerS;
         out[2] = 0;

@@ -98,76 +98,32 @@ public final class OneWay implements DeviceLaw {
     }
 
     @Override
-    public int evaluate(
-            double massFlowKgPerS,
-            double inletPa,
-            double outletPa,
-            double referencePa,
-            double softening,
-            double[] out) {
-        open.evaluate(massFlowKgPerS, out);
-        double openSlope = out[1];
-        double b = inletPa - outletPa - out[0];
+    public int evaluate(double massFlowKgPerS, double inletPa, double outletPa, double referencePa, double[] out) {
+        // backwards, where no answer lies, on a straight line: a square law turned over would draw steps further back
+        open.evaluate(massFlowKgPerS < 0 ? 0 : massFlowKgPerS, out);
+        double openSlope = massFlowKgPerS < 0 ? typicalSlope : out[1];
+        double b = inletPa - outletPa - out[0] - (massFlowKgPerS < 0 ? typicalSlope * massFlowKgPerS : 0);
         double sigma = slopePaPerKgPerS + typicalSlope;
-        double slope = slopePaPerKgPerS + softening * sigma;
         double a = watches == Watches.NOTHING
                 ? Double.POSITIVE_INFINITY
                 : (watches == Watches.INLET ? inletPa - referencePa - setPa : setPa + referencePa - outletPa)
-                        - slope * (massFlowKgPerS - flowAtSetKgPerS);
+                        - slopePaPerKgPerS * (massFlowKgPerS - flowAtSetKgPerS);
         boolean controls = a < b;
+        if (sigma * massFlowKgPerS < -(controls ? a : b)) {
+            fill(out, sigma * massFlowKgPerS, sigma, 0, 0, 0);
+            return SHUT;
+        }
         if (!controls) {
             fill(out, -b, Math.max(openSlope, FLAT * sigma), -1, 1, 0);
-        } else if (watches == Watches.INLET) {
-            fill(out, -a, Math.max(slope, FLAT * sigma), -1, 0, 1);
-        } else {
-            fill(out, -a, Math.max(slope, FLAT * sigma), 0, 1, -1);
+            return WIDE_OPEN;
         }
-        boolean shut = sigma * massFlowKgPerS < out[0];
-        if (softening > 0) {
-            if (watches != Watches.NOTHING) {
-                joinHeld(out, a, b, slope, openSlope);
-            }
-            join(out, sigma * massFlowKgPerS, sigma);
-        } else if (shut) {
-            fill(out, sigma * massFlowKgPerS, sigma, 0, 0, 0);
-        }
-        return shut ? SHUT : controls ? IN_CONTROL : WIDE_OPEN;
-    }
-
-    /**
-     * Replaces the smaller of two pieces by x + y - sqrt(x^2 + y^2), which has the same zeros and no flat side: a device
-     * that passes forced flow while it should be shut then still feels its pressures. A. Fischer, Optimization 24 (1992)
-     * 269-284.
-     */
-    private static void join(double[] out, double x, double xSlope) {
-        double y = out[0];
-        double byX = share(x, y);
-        double byY = share(y, x);
-        fill(out, joined(x, y), byX * xSlope + byY * out[1], byY * out[2], byY * out[3], byY * out[4]);
-    }
-
-    /** The same for -min(A, B), so that a device in control feels its outlet too. */
-    private void joinHeld(double[] out, double a, double b, double slope, double openSlope) {
-        double byA = share(a, b);
-        double byB = share(b, a);
-        double flow = byA * slope + byB * openSlope;
+        double slope = Math.max(slopePaPerKgPerS, FLAT * sigma);
         if (watches == Watches.INLET) {
-            fill(out, -joined(a, b), flow, -byA - byB, byB, byA);
+            fill(out, -a, slope, -1, 0, 1);
         } else {
-            fill(out, -joined(a, b), flow, -byB, byA + byB, -byA);
+            fill(out, -a, slope, 0, 1, -1);
         }
-    }
-
-    private static double joined(double x, double y) {
-        double size = Math.hypot(x, y);
-        // for two positive pieces the difference would lose its digits
-        return x > 0 && y > 0 ? 2 * x * y / (x + y + size) : x + y - size;
-    }
-
-    /** Derivative of the joined piece in its first argument. */
-    private static double share(double x, double y) {
-        double size = Math.hypot(x, y);
-        return 1 - (size > 0 ? x / size : Math.sqrt(0.5));
+        return IN_CONTROL;
     }
 
     private static void fill(double[] out, double r, double flow, double inlet, double outlet, double reference) {

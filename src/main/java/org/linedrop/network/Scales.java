@@ -29,6 +29,7 @@ final class Scales {
         flowKgPerS = new double[branches];
         slopePaPerKgPerS = new double[branches];
         double least = Double.POSITIVE_INFINITY;
+        double leastOfDevices = Double.POSITIVE_INFINITY;
         for (int b = 0; b < branches; b++) {
             flowKgPerS[b] = switch (network.kind(b)) {
                 case LAW -> flowAt(network.law(b), nominalPa, out);
@@ -39,9 +40,13 @@ final class Scales {
             if (network.kind(b) == Network.Kind.LAW) {
                 double driven = nominalPa == pressurePa ? flowKgPerS[b] : flowAt(network.law(b), pressurePa, out);
                 least = Math.min(least, driven);
+            } else {
+                leastOfDevices = Math.min(leastOfDevices, flowKgPerS[b]);
             }
         }
-        leastFlowKgPerS = least < Double.POSITIVE_INFINITY ? least : Math.max(draws, Double.MIN_NORMAL);
+        // where there are devices alone: all of them may be shut, and no flow at all is no scale
+        double unforced = leastOfDevices < Double.POSITIVE_INFINITY ? leastOfDevices : Double.MIN_NORMAL;
+        leastFlowKgPerS = least < Double.POSITIVE_INFINITY ? least : draws > 0 ? draws : unforced;
     }
 
     private static double givenPressure(Network network, double[] out) {

@@ -48,9 +48,12 @@ public final class Adjoint {
         Workspace workspace = Workspace.of(network);
         workspace.bind(network);
         solution.copyTo(workspace);
-        Residual.evaluate(workspace, network, 0);
+        Residual.evaluate(workspace, network);
         Residual.scale(workspace, network);
         if (!workspace.step.factor(network, false)) {
+            workspace.careful = true;
+        }
+        if (workspace.careful && !workspace.step.factor(network, false)) {
             throw new IllegalArgumentException("the equations have no single slope at this solution");
         }
         Adjoint adjoint = new Adjoint(network, workspace);
@@ -107,7 +110,7 @@ public final class Adjoint {
                 workspace.pressure[i] = other.fixedPressurePa(i);
             }
         }
-        Residual.evaluate(workspace, other, 0);
+        Residual.evaluate(workspace, other);
         System.arraycopy(kept, 0, workspace.pressure, 0, kept.length);
         double sum = 0;
         for (int b = 0; b < lawPart.length; b++) {

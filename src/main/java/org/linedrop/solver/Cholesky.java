@@ -1,5 +1,6 @@
 package org.linedrop.solver;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
 import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
@@ -92,5 +93,76 @@ final class Cholesky {
             values[start[k]] = Math.sqrt(d);
         }
         return true;
+    }
+
+    /**
+     * The same factor without a single subtraction, for a matrix that is a sum over branches of conductance times
+     * incidence: what is eliminated is conductances, between rows and to the given pressures, and they only grow. Every
+     * pivot has full precision however far apart the conductances are, where the usual way loses all digits of the
+     * smaller ones (W. K. Grassmann, M. I. Taksar and D. P. Heyman, Oper. Res. 33 (1985) 1107-1116).
+     *
+     * @param toGiven modified: conductance of each row to given pressures
+     */
+    boolean decomposeUnsubtracted(double[] toGiven) {
+        if (rowStart.length == 0 && !analyse()) {
+            return false;
+        }
+        int n = matrix.numCols;
+        int[] start = factor.col_idx;
+        int[] rows = factor.nz_rows;
+        double[] values = factor.nz_values;
+        Arrays.fill(values, 0, factor.nz_length, 0);
+        for (int k = 0; k < n; k++) {
+            // row k of the factor: its entries in earlier columns, each column filled from the top
+            filled[k] = start[k] + 1;
+            for (int p = matrix.col_idx[k]; p < matrix.col_idx[k + 1] && matrix.nz_rows[p] < k; p++) {
+                x[matrix.nz_rows[p]] = -matrix.nz_values[p];
+            }
+            for (int r = rowStart[k]; r < rowStart[k + 1]; r++) {
+                int i = columns[r];
+                values[filled[i]++] = x[i];
+                x[i] = 0;
+            }
+        }
+        for (int k = 0; k < n; k++) {
+            double pivot = toGiven[k];
+            for (int p = start[k] + 1; p < start[k + 1]; p++) {
+                pivot += values[p];
+            }
+            if (!(pivot > 0 && pivot < Double.POSITIVE_INFINITY)) {
+                return false;
+            }
+            for (int p = start[k] + 1; p < start[k + 1]; p++) {
+                int i = rows[p];
+                double part = values[p] / pivot;
+                toGiven[i] += part * toGiven[k];
+                int at = start[i] + 1;
+                for (int q = p + 1; q < start[k + 1]; q++) {
+                    while (rows[at] != rows[q]) {
+                        at++;
+                    }
+                    values[at] += part * values[q];
+                }
+            }
+            double root = Math.sqrt(pivot);
+            values[start[k]] = root;
+            for (int p = start[k] + 1; p < start[k + 1]; p++) {
+                values[p] /= -root;
+            }
+        }
+        return true;
+    }
+
+    /** Finds the pattern on numbers that cannot fail. */
+    private boolean analyse() {
+        double[] kept = matrix.nz_values.clone();
+        for (int k = 0; k < matrix.numCols; k++) {
+            for (int p = matrix.col_idx[k]; p < matrix.col_idx[k + 1]; p++) {
+                matrix.nz_values[p] = matrix.nz_rows[p] == k ? matrix.numCols : -1;
+            }
+        }
+        boolean done = decompose();
+        System.arraycopy(kept, 0, matrix.nz_values, 0, kept.length);
+        return done;
     }
 }

@@ -6,14 +6,17 @@ import org.linedrop.fact.Inner;
 /**
  * Budget and tolerances of a solve.
  *
- * @param maxIterations     Newton steps allowed in all, continuation included; at least 1
+ * @param maxIterations     Newton steps allowed in all, the second attempt included; at least 1
  * @param flowTolerance     node imbalance and last correction allowed, over the largest flow; above 0
  * @param pressureTolerance law residual allowed, over the pressure scale; above 0
  */
 @Inner
 public record Options(int maxIterations, double flowTolerance, double pressureTolerance) implements Serializable {
-    /** Newton steps allowed by default. Most networks need 4 to 9; flows that end at zero by a square law about 40. */
-    private static final int USUAL_ITERATIONS = 200;
+    /**
+     * Newton steps allowed by default. Most networks need 4 to 9; flows that end at zero by a square law about 40; those
+     * that need the second attempt up to 150.
+     */
+    private static final int USUAL_ITERATIONS = 400;
     /** Both tolerances by default: six figures better than any bore is known, three worse than rounding allows. */
     private static final double USUAL_TOLERANCE = 1e-9;
 
@@ -26,7 +29,7 @@ public record Options(int maxIterations, double flowTolerance, double pressureTo
     }
 
     /**
-     * The usual budget of 200 steps and tolerances of 1e-9.
+     * The usual budget of 400 steps and tolerances of 1e-9.
      *
      * @return the options
      */

@@ -4,7 +4,7 @@ package org.linedrop.solver;
 public enum Outcome {
     /** Balance, laws and last correction are inside their tolerances. */
     CONVERGED("converged"),
-    /** No step lowered the residual any more, neither directly nor by continuation. */
+    /** No step lowered the residual any more, neither directly nor on the second attempt. */
     STALLED("stalled"),
     /** The allowed number of iterations was used up. */
     BUDGET_SPENT("budget spent"),

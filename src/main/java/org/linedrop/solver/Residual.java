@@ -1,5 +1,6 @@
 package org.linedrop.solver;
 
+import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.JunctionLaw;
 import org.linedrop.network.Network;
 
@@ -8,8 +9,8 @@ final class Residual {
     private Residual() {}
 
     /** Evaluates and returns the 2-norm, each row over the scale that {@link #freeze} took. */
-    static double evaluate(Workspace w, Network network, double softening) {
-        laws(w, network, softening);
+    static double evaluate(Workspace w, Network network) {
+        laws(w, network);
         balances(w, network);
         return norm(w);
     }
@@ -34,7 +35,7 @@ final class Residual {
         return w.norm;
     }
 
-    private static void laws(Workspace w, Network network, double softening) {
+    private static void laws(Workspace w, Network network) {
         double most = 0;
         for (int b = 0; b < w.flow.length; b++) {
             if (network.kind(b) == Network.Kind.LAW) {
@@ -43,7 +44,7 @@ final class Residual {
                 w.slope[b] = w.two[1];
                 most = Math.max(most, Math.abs(w.two[0]));
             } else if (network.kind(b) == Network.Kind.DEVICE) {
-                device(w, network, b, softening);
+                device(w, network, b);
             }
         }
         w.largestDrop = most;
@@ -52,22 +53,20 @@ final class Residual {
         }
     }
 
-    private static void device(Workspace w, Network network, int b, double softening) {
+    private static void device(Workspace w, Network network, int b) {
         int reference = network.reference(b);
         int k = w.borderOf[b];
-        w.state[b] = network.device(b)
-                .evaluate(
-                        w.flow[b],
-                        w.pressure[network.from(b)],
-                        w.pressure[network.to(b)],
-                        reference < 0 ? 0 : w.pressure[reference],
-                        softening,
-                        w.five);
+        DeviceLaw device = network.device(b);
+        double inlet = w.pressure[network.from(b)];
+        double outlet = w.pressure[network.to(b)];
+        double leak = w.leak > 0 ? w.leak / device.wideOpenSlopePaPerKgPerS() : 0;
+        w.state[b] = device.evaluate(
+                w.flow[b] - leak * (inlet - outlet), inlet, outlet, reference < 0 ? 0 : w.pressure[reference], w.five);
         w.lawResidual[b] = w.five[0];
-        w.slope[b] = network.device(b).wideOpenSlopePaPerKgPerS();
+        w.slope[b] = device.wideOpenSlopePaPerKgPerS();
         w.byFlow[k * w.borderBranch.length + k] = w.five[1];
-        w.byInlet[k] = w.five[2];
-        w.byOutlet[k] = w.five[3];
+        w.byInlet[k] = w.five[2] - leak * w.five[1];
+        w.byOutlet[k] = w.five[3] + leak * w.five[1];
         w.byReference[k] = reference < 0 ? 0 : w.five[4];
     }
 
@@ -107,6 +106,33 @@ final class Residual {
                 w.imbalance[i] = 0;
             }
         }
+    }
+
+    /**
+     * How the square of the law rows changes along the step last solved, at the state last evaluated; balance rows stay
+     * as they are. Under zero the norm falls from here on.
+     */
+    static double rise(Workspace w, Network network) {
+        double sum = 0;
+        for (int b = 0; b < w.flow.length; b++) {
+            int k = w.borderOf[b];
+            double inlet = w.pressureStep[network.from(b)];
+            double outlet = w.pressureStep[network.to(b)];
+            sum += w.lawResidual[b]
+                    * (k < 0 ? inlet - outlet - w.slope[b] * w.flowStep[b] : rowStep(w, network, k, inlet, outlet));
+        }
+        return sum;
+    }
+
+    private static double rowStep(Workspace w, Network network, int k, double inlet, double outlet) {
+        int border = w.borderBranch.length;
+        int reference = network.reference(w.borderBranch[k]);
+        double sum = w.byInlet[k] * inlet + w.byOutlet[k] * outlet;
+        sum += reference < 0 ? 0 : w.byReference[k] * w.pressureStep[reference];
+        for (int l = 0; l < border; l++) {
+            sum += w.byFlow[k * border + l] * w.flowStep[w.borderBranch[l]];
+        }
+        return sum;
     }
 
     /** Sets the scales for the state just evaluated. */

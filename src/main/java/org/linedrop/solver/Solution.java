@@ -240,7 +240,7 @@ public final class Solution implements Serializable {
     }
 
     /**
-     * Newton steps taken, continuation included.
+     * Newton steps taken, the second attempt included.
      *
      * @return count
      */
@@ -249,7 +249,8 @@ public final class Solution implements Serializable {
     }
 
     /**
-     * How often the direct way failed and the slopes of the devices were walked down instead.
+     * How often the direct way failed and the second attempt was made: from rest, with leaks past the devices taken away in
+     * stages.
      *
      * @return count
      */

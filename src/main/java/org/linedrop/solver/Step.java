@@ -63,7 +63,7 @@ final class Step {
                     1 / (slope > 0 ? slope : FLAT_START * network.pressureScalePa() / network.flowScaleKgPerS());
             symmetric.add(b, conductance[b]);
         }
-        if (!symmetric.factor()) {
+        if (!factorSymmetric()) {
             return false;
         }
         fillRight(network, true);
@@ -94,10 +94,13 @@ final class Step {
                 }
                 slope = Math.max(slope, floor);
             }
+            if (far && w.careful && w.borderOf[b] >= 0 && w.state[b] == DeviceLaw.WIDE_OPEN) {
+                raise(network, b);
+            }
             conductance[b] = 1 / slope;
             symmetric.add(b, conductance[b]);
         }
-        if (!symmetric.factor()) {
+        if (!factorSymmetric()) {
             return false;
         }
         if (border == 0) {
@@ -111,6 +114,19 @@ final class Step {
         }
         openAroundFloating(network);
         return schur(network);
+    }
+
+    private boolean factorSymmetric() {
+        return w.careful ? symmetric.factorUnsubtracted(conductance) : symmetric.factor();
+    }
+
+    /** A device that opens from rest is as far off a square law as a branch can be. */
+    private void raise(Network network, int b) {
+        if (network.kind(b) == Network.Kind.DEVICE) {
+            int at = w.borderOf[b] * (border + 1);
+            double off = Math.min(1, Math.abs(w.lawResidual[b]) / w.pressureScale);
+            w.byFlow[at] = Math.max(w.byFlow[at], OFF_LAW_FLOOR * w.slope[b] * Math.sqrt(off));
+        }
     }
 
     /**

@@ -17,9 +17,13 @@ final class SymmetricPart {
     final int size;
     private final DMatrixSparseCSC matrix;
     private final Cholesky cholesky;
+    private final int[] fromRow;
+    private final int[] toRow;
     private final int[] fromDiagonal;
     private final int[] toDiagonal;
     private final int[] between;
+    /** Conductance of each row to given pressures. */
+    private final double[] toGiven;
 
     SymmetricPart(Network network) {
         int points = network.pointCount();
@@ -44,13 +48,18 @@ final class SymmetricPart {
         fromDiagonal = new int[branches];
         toDiagonal = new int[branches];
         between = new int[branches];
+        fromRow = new int[branches];
+        toRow = new int[branches];
         for (int b = 0; b < branches; b++) {
             int i = row[network.from(b)];
             int j = row[network.to(b)];
             fromDiagonal[b] = i < 0 ? -1 : index(i, i);
             toDiagonal[b] = j < 0 ? -1 : index(j, j);
+            fromRow[b] = i;
+            toRow[b] = j;
             between[b] = i < 0 || j < 0 ? -1 : index(Math.min(i, j), Math.max(i, j));
         }
+        toGiven = new double[size];
         cholesky = new Cholesky(matrix);
     }
 
@@ -168,6 +177,25 @@ final class SymmetricPart {
             }
         }
         return true;
+    }
+
+    /**
+     * Factorises without subtractions, which is slower and loses no digits; false when the matrix is not positive definite
+     * or not finite.
+     *
+     * @param conductance what was added for each branch
+     */
+    boolean factorUnsubtracted(double[] conductance) {
+        Arrays.fill(toGiven, 0);
+        for (int b = 0; b < conductance.length; b++) {
+            if (between[b] < 0 && fromDiagonal[b] >= 0) {
+                toGiven[fromRow[b]] += conductance[b];
+            }
+            if (between[b] < 0 && toDiagonal[b] >= 0) {
+                toGiven[toRow[b]] += conductance[b];
+            }
+        }
+        return size == 0 || cholesky.decomposeUnsubtracted(toGiven);
     }
 
     /** Solves in place for one right-hand side in elimination order. */

@@ -38,6 +38,10 @@ public final class Workspace {
     final double[] oldPressure;
     final double[] watchedFlow;
     final double[] watchedPressure;
+    final double[] stageFlow;
+    final double[] stagePressure;
+    final double[] nearFlow;
+    final double[] nearPressure;
     double watchedNorm;
     int release;
     final double[] bestFlow;
@@ -55,9 +59,20 @@ public final class Workspace {
     double flowScale = 1;
     double meritPressure = 1;
     double meritFlow = 1;
+    /** Conductance of a leak past each device, over its wide-open one. */
+    double leak;
+    /** Whether the direct way has failed: slower, surer arithmetic and searches. */
+    boolean careful;
+    /** Norm that was last halved, and the step that did it. */
+    double markedNorm;
+
+    int markedStep;
     double largestDrop;
     double norm;
     double correction;
+    /** Largest flow correction of the step before, where it was taken in full; else 0. */
+    double lastCorrection;
+
     double largestLawResidual;
     double largestImbalance;
     int iterations;
@@ -108,6 +123,10 @@ public final class Workspace {
         oldPressure = new double[points];
         watchedFlow = new double[branches];
         watchedPressure = new double[points];
+        stageFlow = new double[branches];
+        stagePressure = new double[points];
+        nearFlow = new double[branches];
+        nearPressure = new double[points];
         bestFlow = new double[branches];
         bestPressure = new double[points];
         group = new int[points];
@@ -167,7 +186,7 @@ public final class Workspace {
     /**
      * Newton steps of the last solve.
      *
-     * @return count, continuation included
+     * @return count, the second attempt included
      */
     public int iterations() {
         return iterations;
@@ -203,6 +222,8 @@ public final class Workspace {
         }
         iterations = 0;
         continuations = 0;
+        leak = 0;
+        careful = false;
         historyCount = 0;
         notPhysicalPoint = -1;
         starved = -1;

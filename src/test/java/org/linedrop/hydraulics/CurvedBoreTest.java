@@ -14,16 +14,6 @@ class CurvedBoreTest {
         return out[0];
     }
 
-    @Test
-    void dataEndAtFiveRadiiAndAtThreeHundred() {
-        assertThat(CurvedBore.beyondData(1000, 4.99)).isTrue();
-        assertThat(CurvedBore.beyondData(1000, 5)).isFalse();
-        assertThat(CurvedBore.beyondData(7500, 5)).isFalse();
-        assertThat(CurvedBore.beyondData(7501, 5)).isTrue();
-        assertThat(CurvedBore.beyondData(29_000, 10)).isFalse();
-        assertThat(CurvedBore.beyondData(31_000, 10)).isTrue();
-    }
-
     /** 20000 (r/R)^0.32: 8408 at R/r 15, held in tighter bends; never under 2000. */
     @Test
     void criticalReynoldsNumberIsHeldAtBothEnds() {

@@ -46,7 +46,7 @@ class NetworkBuilderTest {
         refused(() -> b.device(tank, 7, -1, new FixedFlow(0.2, 1e5)), "there is no point 7");
         DeviceLaw flat = new DeviceLaw() {
             @Override
-            public int evaluate(double flow, double in, double out, double reference, double soft, double[] slots) {
+            public int evaluate(double flow, double in, double out, double reference, double[] slots) {
                 return 0;
             }
 
