@@ -104,6 +104,9 @@ public final class Claims {
                 | 100,000 random networks with check valves, relief valves and regulators | the same | 99,938 converged to states that mean what they say, 434 by continuation; 62 given up (seed 7215 first): an open fault |
                 | 1,000 random networks against the reference solver | the same | all within 1e-7 of the largest flow and of the pressure scale |
                 | files made to break the reader, examples with bytes, words and numbers changed | `mvn -Pquick,fuzz test` | found and mended in a first run: a run from a point to itself, a rated drop of 0, messages of two lines, a slow writer; files that failed are kept under `src/test/resources/org/linedrop/io/fuzz` |
+                | a line of code changed, one at a time, in `units`, `hydraulics`, `network`, `solver` (186, 1,134, 1,273 and 1,078 changes) | `mvn -Pquick,mutation process-test-classes`; what is left stands in `target/pit-reports` | a test noticed at least 96, 88, 87 and 81 % of them; the run stops under 85 in the first three; `solver` is under it, which is open |
+                | the same in `study` | `mvn -Pquick,mutation test-compile pitest:mutationCoverage@study` | not measured yet: its tests are slow |
+                | lines that the tests run | `mvn -B verify`, in `target/site/jacoco` | 95 %; the build stops under 90 |
                 """);
         return text.toString();
     }
