@@ -80,7 +80,7 @@ class StepTest {
         for (int i = 0; i < w.pressure.length; i++) {
             w.pressure[i] = network.fixed(i) ? network.fixedPressurePa(i) : 2e5 * random.nextDouble();
         }
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.freeze(w, network);
         return w;
     }
@@ -111,7 +111,7 @@ class StepTest {
                 w.pressure[k] += part * w.pressureStep[k];
                 assertThat(network.fixed(k) && w.pressureStep[k] != 0).isFalse();
             }
-            Residual.evaluate(w, network, 0);
+            Residual.evaluate(w, network);
             boolean floating = w.state[5] == states[5] && w.state[7] == states[7];
             if (!floating) {
                 continue; // over a kink between two pieces
@@ -138,7 +138,7 @@ class StepTest {
         for (int i = 0; i < w.pressure.length; i++) {
             w.pressure[i] = network.fixed(i) ? network.fixedPressurePa(i) : 7e4 + 1e4 * i;
         }
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.scale(w, network);
         assertThat(w.step.fromRest(network)).isTrue();
         double[] imbalance = new double[network.pointCount()];
@@ -176,7 +176,7 @@ class StepTest {
         Workspace w = Workspace.of(network);
         w.bind(network);
         w.pressure[tank] = 5e4;
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.scale(w, network);
         assertThat(w.step.fromRest(network)).isTrue();
         double across = w.pressure[tank] - w.pressure[joint] - w.pressureStep[joint];
@@ -209,7 +209,7 @@ class StepTest {
         w.bind(network);
         w.flow[0] = flow;
         w.pressure[0] = 4e4;
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.freeze(w, network);
         assertThat(w.step.factor(network, far)).isTrue();
         w.step.solve(network);
@@ -229,7 +229,7 @@ class StepTest {
         w.pressure[2] = 4e4;
         w.flow[0] = 0.3;
         w.flow[1] = 0.05;
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.freeze(w, network);
         // 40 - 90 kPa on the first branch, 0 - 2.5 kPa on the second; 0.05 for 0.01 kg/s at the point
         assertThat(w.largestLawResidual).isCloseTo(5e4, within(1e-9));
@@ -249,7 +249,7 @@ class StepTest {
         // a small flow leaves the scales of the network
         w.flow[0] = 0.1;
         w.flow[1] = 0.01;
-        Residual.evaluate(w, network, 0);
+        Residual.evaluate(w, network);
         Residual.scale(w, network);
         assertThat(w.pressureScale).isEqualTo(4e4);
         assertThat(w.flowScale).isEqualTo(network.flowScaleKgPerS());
@@ -283,7 +283,7 @@ class StepTest {
             }
             double[] before = w.flow.clone();
             w.tree.balance(network, w.flow);
-            Residual.evaluate(w, network, 0);
+            Residual.evaluate(w, network);
             assertThat(w.largestImbalance).isLessThan(1e-14);
             int kept = 0;
             for (int b = 0; b < before.length; b++) {
