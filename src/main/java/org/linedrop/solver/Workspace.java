@@ -38,6 +38,9 @@ public final class Workspace {
     final double[] watchedPressure;
     final double[] stageFlow;
     final double[] stagePressure;
+    /** What each law row counts for in the norm of the second attempt. */
+    final double[] weight;
+
     final double[] nearFlow;
     final double[] nearPressure;
     double watchedNorm;
@@ -69,6 +72,9 @@ public final class Workspace {
     double norm;
     double correction;
     double largestLawResidual;
+    /** By how much a device that is shut or passes one flow passes another. */
+    double largestFlowOff;
+
     double largestImbalance;
     int iterations;
     int continuations;
@@ -120,6 +126,7 @@ public final class Workspace {
         watchedPressure = new double[points];
         stageFlow = new double[branches];
         stagePressure = new double[points];
+        weight = new double[branches];
         nearFlow = new double[branches];
         nearPressure = new double[points];
         bestFlow = new double[branches];
