@@ -11,6 +11,9 @@ final class Scales {
     /** A law that is still flat here has a drop that does not depend on flow. */
     private static final double MOST_FLOW_KG_PER_S = 1e12;
 
+    /** Least scale over the largest given pressure: 1e-9 of it is then a few roundings of that pressure. */
+    private static final double ROUNDING = 1e-6;
+
     final double pressurePa;
     final double nominalPa;
     final double[] flowKgPerS;
@@ -59,6 +62,9 @@ final class Scales {
             }
         }
         double scale = Math.max(1, high - low);
+        if (high >= low) {
+            scale = Math.max(scale, ROUNDING * Math.max(Math.abs(high), Math.abs(low)));
+        }
         for (int b = 0; b < network.branchCount(); b++) {
             if (network.kind(b) == Network.Kind.LAW) {
                 network.law(b).evaluate(0, out);

@@ -19,8 +19,10 @@ final class Residual {
     private static double norm(Workspace w) {
         double laws = 0;
         double most = 0;
-        for (double r : w.lawResidual) {
-            laws += r * r;
+        for (int b = 0; b < w.lawResidual.length; b++) {
+            double r = w.lawResidual[b];
+            double weighted = w.careful ? w.weight[b] * r : r;
+            laws += weighted * weighted;
             most = Math.max(most, Math.abs(r));
         }
         w.largestLawResidual = most;
@@ -37,6 +39,7 @@ final class Residual {
 
     private static void laws(Workspace w, Network network) {
         double most = 0;
+        w.largestFlowOff = 0;
         for (int b = 0; b < w.flow.length; b++) {
             if (network.kind(b) == Network.Kind.LAW) {
                 network.law(b).evaluate(w.flow[b], w.two);
@@ -62,6 +65,9 @@ final class Residual {
         double leak = w.leak > 0 ? w.leak / device.wideOpenSlopePaPerKgPerS() : 0;
         w.state[b] = device.evaluate(
                 w.flow[b] - leak * (inlet - outlet), inlet, outlet, reference < 0 ? 0 : w.pressure[reference], w.five);
+        if (w.five[2] == 0 && w.five[3] == 0) {
+            w.largestFlowOff = Math.max(w.largestFlowOff, Math.abs(w.five[0] / w.five[1]));
+        }
         w.lawResidual[b] = w.five[0];
         w.slope[b] = device.wideOpenSlopePaPerKgPerS();
         w.byFlow[k * w.borderBranch.length + k] = w.five[1];
@@ -118,7 +124,9 @@ final class Residual {
             int k = w.borderOf[b];
             double inlet = w.pressureStep[network.from(b)];
             double outlet = w.pressureStep[network.to(b)];
-            sum += w.lawResidual[b]
+            sum += w.weight[b]
+                    * w.weight[b]
+                    * w.lawResidual[b]
                     * (k < 0 ? inlet - outlet - w.slope[b] * w.flowStep[b] : rowStep(w, network, k, inlet, outlet));
         }
         return sum;
@@ -154,12 +162,29 @@ final class Residual {
         scale(w, network);
         w.meritPressure = w.pressureScale;
         w.meritFlow = w.flowScale;
+        if (w.careful) {
+            weigh(w, network);
+        }
         norm(w);
     }
 
-    /** Whether balance and laws are inside their tolerances. */
+    /**
+     * The row of a shut device is its flow times a slope of the device. Where that slope is small for the scales, a flow
+     * through it would hardly be felt: such rows count for more.
+     */
+    private static void weigh(Workspace w, Network network) {
+        for (int b = 0; b < w.weight.length; b++) {
+            w.weight[b] = network.kind(b) == Network.Kind.DEVICE
+                    ? Math.max(
+                            1, w.meritPressure / w.meritFlow / network.device(b).wideOpenSlopePaPerKgPerS())
+                    : 1;
+        }
+    }
+
+    /** Whether balance, laws and flows of devices that are shut or pass one flow are inside their tolerances. */
     static boolean within(Workspace w, Options options) {
-        return w.largestImbalance <= options.flowTolerance() * w.flowScale
+        return w.largestFlowOff <= options.flowTolerance() * w.flowScale
+                && w.largestImbalance <= options.flowTolerance() * w.flowScale
                 && w.largestLawResidual <= options.pressureTolerance() * w.pressureScale;
     }
 }

@@ -33,9 +33,12 @@ final class SecondAttempt {
         System.arraycopy(w.pressure, 0, w.bestPressure, 0, w.pressure.length);
         w.continuations++;
         w.careful = true;
-        Outcome outcome = hasDevices(network)
-                ? stages(network, w, options)
-                : surelyFromRest(network, w, options, options.maxIterations());
+        boolean devices = hasDevices(network);
+        int most = devices ? w.iterations + STAGE_STEPS : options.maxIterations();
+        Outcome outcome = surelyFromRest(network, w, options, most);
+        if (outcome != Outcome.CONVERGED && devices) {
+            outcome = stages(network, w, options);
+        }
         w.leak = 0;
         w.careful = false;
         if (outcome == Outcome.CONVERGED) {
@@ -47,7 +50,10 @@ final class SecondAttempt {
         return w.iterations < options.maxIterations() ? Outcome.STALLED : Outcome.BUDGET_SPENT;
     }
 
-    /** Takes the leaks away, more slowly where a stage does not arrive soon. */
+    /**
+     * Takes the leaks away, more slowly where a stage does not arrive soon. Without any the equations may have no single
+     * slope; then the answer with the least of them counts if it is one without them too.
+     */
     private static Outcome stages(Network network, Workspace w, Options options) {
         double ratio = RATIO;
         double least = LEAST_LEAK;
@@ -68,11 +74,16 @@ final class SecondAttempt {
             if (outcome == Outcome.CONVERGED) {
                 leak = next;
                 ratio = Math.max(RATIO, ratio * ratio);
-            } else if (w.iterations < options.maxIterations() && ratio < MOST_RATIO && least > NO_LEAK) {
+            } else if (w.iterations < options.maxIterations() && ratio < MOST_RATIO) {
                 Newton.back(network, w, w.stageFlow, w.stagePressure);
+                if (next > 0) {
+                    ratio = Math.sqrt(ratio);
+                } else if (least > NO_LEAK) {
+                    least *= RATIO;
+                } else {
+                    return Residual.within(w, options) ? Outcome.CONVERGED : outcome;
+                }
                 outcome = Outcome.CONVERGED;
-                ratio = next > 0 ? Math.sqrt(ratio) : ratio;
-                least = next > 0 ? least : least * RATIO;
             }
         }
         return outcome;

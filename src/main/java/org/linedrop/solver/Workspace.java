@@ -40,6 +40,9 @@ public final class Workspace {
     final double[] watchedPressure;
     final double[] stageFlow;
     final double[] stagePressure;
+    /** What each law row counts for in the norm of the second attempt. */
+    final double[] weight;
+
     final double[] nearFlow;
     final double[] nearPressure;
     double watchedNorm;
@@ -74,6 +77,9 @@ public final class Workspace {
     double lastCorrection;
 
     double largestLawResidual;
+    /** By how much a device that is shut or passes one flow passes another. */
+    double largestFlowOff;
+
     double largestImbalance;
     int iterations;
     int continuations;
@@ -125,6 +131,7 @@ public final class Workspace {
         watchedPressure = new double[points];
         stageFlow = new double[branches];
         stagePressure = new double[points];
+        weight = new double[branches];
         nearFlow = new double[branches];
         nearPressure = new double[points];
         bestFlow = new double[branches];

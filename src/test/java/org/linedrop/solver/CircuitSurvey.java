@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 
@@ -15,20 +18,21 @@ import org.junit.jupiter.api.Test;
  */
 class CircuitSurvey {
     private static final int CIRCUITS = Integer.getInteger("random.circuits", 100_000);
-    /** Outcomes that say no more than that the solver gave up: these circuits all have an answer. */
+    /** Outcomes that say no more than that the solver gave up: circuits of pipes and pumps all have an answer. */
     private static final Set<Outcome> GIVEN_UP = EnumSet.of(Outcome.STALLED, Outcome.BUDGET_SPENT);
     /** Circuits that the reference, which is slow, solves too. */
     private static final int COMPARED = 1000;
 
-    /** Of the first 100,000 seeds, those the solver gives up: an open fault. */
-    private static final int KNOWN_WITHOUT_DEVICES = 32;
-
-    private static final int KNOWN_WITH_DEVICES = 62;
+    /**
+     * Of the first 100,000 seeds of {@link WideCircuits}, those given up, by kind: an open fault. Some of the circuits with draws
+     * behind devices cannot be met, which the solver does not always find; tees with their gains may have no answer.
+     */
+    private static final int[] KNOWN_WIDE = {85, 29, 211};
 
     @Test
     void pipesAndPumps() {
         List<Integer> givenUp = survey("pipes and pumps", seed -> Solver.usual().solve(RandomCircuits.of(seed)));
-        assertThat(givenUp).hasSizeLessThanOrEqualTo(allowed(KNOWN_WITHOUT_DEVICES));
+        assertThat(givenUp).isEmpty();
     }
 
     @Test
@@ -41,7 +45,52 @@ class CircuitSurvey {
             }
             return solution;
         });
-        assertThat(givenUp).hasSizeLessThanOrEqualTo(allowed(KNOWN_WITH_DEVICES));
+        assertThat(givenUp).isEmpty();
+    }
+
+    /** Everything at once, far beyond what is plumbed: what was reached is counted, what converged is checked. */
+    @Test
+    void wide() {
+        Map<String, Integer> met = new TreeMap<>();
+        List<Integer> givenUp = survey("everything at once", seed -> {
+            WideCircuits circuit = WideCircuits.of(seed);
+            Solution solution = Solver.usual().solve(circuit.network);
+            met.merge("outcome " + seed % 3 + " " + solution.outcome().word(), 1, Integer::sum);
+            if (solution.outcome() == Outcome.CONVERGED) {
+                count(circuit, solution, seed, met);
+            }
+            return solution;
+        });
+        met.forEach((what, count) -> System.out.println("  " + what + ": " + count));
+        for (int kind = 0; kind < KNOWN_WIDE.length; kind++) {
+            int of = kind;
+            assertThat(givenUp.stream().filter(seed -> seed % 3 == of))
+                    .hasSizeLessThanOrEqualTo(allowed(KNOWN_WIDE[kind]));
+        }
+        for (String state :
+                new String[] {"c 0", "c 2", "p 0", "p 2", "r 0", "r 1", "r 2", "d 0", "d 1", "d 2", "f 1"}) {
+            assertThat(met).containsKey("device " + state);
+        }
+    }
+
+    private static void count(WideCircuits circuit, Solution solution, int seed, Map<String, Integer> met) {
+        for (WideCircuits.Device device : circuit.devices) {
+            StateCheck.check(circuit.network, device, solution, seed);
+            met.merge("device " + device.kind() + " " + solution.state(device.branch()), 1, Integer::sum);
+        }
+        for (int j = 0; j < circuit.network.junctionCount(); j++) {
+            met.merge("tee pattern " + solution.state(circuit.network.firstLeg(j)), 1, Integer::sum);
+        }
+        met.merge(circuit.extra == 0 ? "trees" : "with loops", 1, Integer::sum);
+        met.merge(
+                String.format(Locale.ROOT, "viscosity 1e%02.0f cSt", Math.log10(circuit.viscosityCst)),
+                1,
+                Integer::sum);
+        for (WideCircuits.Bore bore : circuit.bores) {
+            double flow = Math.abs(solution.massFlowKgPerS(bore.branch()));
+            double reynolds = 4 * flow / (Math.PI * bore.boreM() * circuit.dynamicViscosityPaS);
+            met.merge(reynolds < 1e-12 ? "Re none" : "Re 1e" + (int) Math.floor(Math.log10(reynolds)), 1, Integer::sum);
+        }
     }
 
     @Test
@@ -76,7 +125,7 @@ class CircuitSurvey {
         }
         System.out.println(what + ": " + CIRCUITS + " circuits, " + converged + " converged, "
                 + (CIRCUITS - converged - givenUp.size()) + " named a reason, " + givenUp.size() + " given up "
-                + givenUp + "; " + continued + " needed continuation, most steps " + most);
+                + givenUp + "; " + continued + " needed the second attempt, most steps " + most);
         return givenUp;
     }
 }

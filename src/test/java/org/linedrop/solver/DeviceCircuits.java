@@ -1,11 +1,8 @@
 package org.linedrop.solver;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.FixedFlow;
 import org.linedrop.network.Law;
 import org.linedrop.network.Network;
@@ -19,10 +16,8 @@ import org.linedrop.network.Prescribed;
  * have no draws and devices anywhere.
  */
 final class DeviceCircuits {
-    private record Device(int branch, char kind, double set, double slope, double open, int reference) {}
-
     private final Random random;
-    private final List<Device> devices = new ArrayList<>();
+    private final List<WideCircuits.Device> devices = new ArrayList<>();
     private final int seed;
     private final Network network;
 
@@ -42,39 +37,8 @@ final class DeviceCircuits {
 
     /** Holds that each state means what it says, written out here without the residual of the devices. */
     void check(Solution solution) {
-        for (Device d : devices) {
-            check(d, solution);
-        }
-    }
-
-    private void check(Device d, Solution s) {
-        double q = s.massFlowKgPerS(d.branch);
-        double in = s.totalPressurePa(network.from(d.branch));
-        double out = s.totalPressurePa(network.to(d.branch));
-        double reference = d.reference < 0 ? 0 : s.totalPressurePa(d.reference);
-        double slack = 2e-9 * s.pressureScalePa();
-        double flowSlack = 2e-9 * s.flowScaleKgPerS();
-        double spare = in - out - d.open * q * Math.abs(q);
-        double control = switch (d.kind) {
-            case 'r' -> in - reference - d.set - d.slope * q;
-            case 'd' -> d.set + reference - out - d.slope * q;
-            default -> Double.POSITIVE_INFINITY;
-        };
-        String what = "seed " + seed + " " + d + " q " + q + " spare " + spare + " control " + control;
-        assertThat(q).describedAs(what).isGreaterThanOrEqualTo(-flowSlack);
-        switch (s.state(d.branch)) {
-            case DeviceLaw.SHUT -> {
-                assertThat(Math.abs(q)).describedAs(what).isLessThanOrEqualTo(flowSlack);
-                assertThat(Math.min(spare, control)).describedAs(what).isLessThanOrEqualTo(slack);
-            }
-            case DeviceLaw.IN_CONTROL -> {
-                assertThat(Math.abs(control)).describedAs(what).isLessThanOrEqualTo(slack);
-                assertThat(spare).describedAs(what).isGreaterThanOrEqualTo(-slack);
-            }
-            default -> {
-                assertThat(Math.abs(spare)).describedAs(what).isLessThanOrEqualTo(slack);
-                assertThat(control).describedAs(what).isGreaterThanOrEqualTo(-slack);
-            }
+        for (WideCircuits.Device d : devices) {
+            StateCheck.check(network, d, solution, seed);
         }
     }
 
@@ -118,22 +82,24 @@ final class DeviceCircuits {
         double slope = random.nextBoolean() && !holdsGiven ? 0 : 1e5 * Math.exp(4 * random.nextDouble());
         int reference = random.nextInt(3) == 0 ? random.nextInt(fixed) : -1;
         switch (kind) {
-            case 0 -> devices.add(new Device(b.device(from, to, -1, OneWay.check(law, typical)), 'c', 0, 0, open, -1));
+            case 0 ->
+                devices.add(new WideCircuits.Device(
+                        b.device(from, to, -1, OneWay.check(law, typical)), 'c', 0, 0, law, -1));
             case 1 ->
-                devices.add(new Device(
+                devices.add(new WideCircuits.Device(
                         b.device(from, to, reference, OneWay.relief(set, slope, 0, law, typical)),
                         'r',
                         set,
                         slope,
-                        open,
+                        law,
                         reference));
             case 2 ->
-                devices.add(new Device(
+                devices.add(new WideCircuits.Device(
                         b.device(from, to, reference, OneWay.reducing(set, slope, 0, law, typical)),
                         'd',
                         set,
                         slope,
-                        open,
+                        law,
                         reference));
             case 3 -> {
                 if (forced) {
