@@ -27,7 +27,7 @@ public record Transition(double fromReynolds, double toReynolds, Shape shape) im
     public static final Transition DEFAULT = new Transition(2000, 3000, Shape.SMOOTHSTEP);
 
     /** The later span often seen in textbooks; 8 to 18 per cent low against the same two sets. */
-    static final Transition LATE = new Transition(2300, 4000, Shape.SMOOTHSTEP);
+    public static final Transition LATE = new Transition(2300, 4000, Shape.SMOOTHSTEP);
 
     /** Laminar to 2300 and turbulent above, its jump closed by a straight line one Reynolds number wide. */
     public static final Transition NEAR_JUMP = new Transition(2300, 2301, Shape.STRAIGHT_LINE);
