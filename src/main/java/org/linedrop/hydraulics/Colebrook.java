@@ -86,7 +86,7 @@ public final class Colebrook {
      * @return the Darcy friction factor
      * @throws IllegalArgumentException when an argument is outside its range or NaN
      */
-    static double frictionFactor(double reynolds, double relativeRoughness) {
+    public static double frictionFactor(double reynolds, double relativeRoughness) {
         double b = scale(reynolds, relativeRoughness);
         double root = C * solve(b, relativeRoughness * reynolds * ROUGH);
         return 1 / (root * root);
