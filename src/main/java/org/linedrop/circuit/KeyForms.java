@@ -302,6 +302,12 @@ final class KeyForms {
                         String.format(Locale.ROOT, "\"%s\" is too low: at least %s", text, Units.write(least, shown)),
                         doubt);
             }
+            if (least > 0 ? !(figure.low() > 0) : !(figure.low() >= least)) {
+                throw new Key.FormException(
+                        String.format(
+                                Locale.ROOT, "the low end of \"%s\" is %s", text, Units.write(figure.low(), shown)),
+                        "Write a narrower band: this one says nothing");
+            }
             if (!(figure.value() <= most) && !really) {
                 throw new Key.FormException(
                         String.format(Locale.ROOT, "\"%s\" is more than %s", text, Units.write(most, shown)),
