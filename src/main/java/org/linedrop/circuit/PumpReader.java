@@ -17,6 +17,12 @@ import org.linedrop.units.Units;
 
 /** Reads pumps. */
 final class PumpReader {
+    /** Nobody has measured a pump at a twentieth of the speed it runs at. */
+    private static final double MOST_TIMES = 20;
+
+    /** How far the two sides of a single point are from level and upright, so that flow and pressure stay unique. */
+    private static final double NEARLY_UPRIGHT = 1e-3;
+
     private final Scope scope;
     private final Problems problems;
     private final List<Notice> assumptions;
@@ -174,12 +180,6 @@ final class PumpReader {
                 List.of(flow * (1 + NEARLY_UPRIGHT), flow, 0.0));
         return new Pump(id, PointReader.position(fields), List.of(table), runsAt.si(), table, true, false);
     }
-
-    /** Nobody has measured a pump at a twentieth of the speed it runs at. */
-    private static final double MOST_TIMES = 20;
-
-    /** How far the two sides of a single point are from level and upright, so that flow and pressure stay unique. */
-    private static final double NEARLY_UPRIGHT = 1e-3;
 
     private Pump.@Nullable Curve curve(Tree said, String path, @Nullable Quantity runsAt) {
         if (!(said instanceof Tree.Branch branch)) {

@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.Figure;
@@ -47,7 +48,8 @@ public final class CsvReport {
     }
 
     /**
-     * The limits of every case, judged, with the largest draws that hold, each hose's ratings over all cases, and the rules of thumb.
+     * The limits of every case, judged, with the largest draws that hold, each hose's ratings over all cases, and the
+     * rules of thumb.
      *
      * @param check   the cases
      * @param display units of the numbers
@@ -78,66 +80,52 @@ public final class CsvReport {
     private static List<String> draw(String caseName, DrawColumns.Row row, Display display) {
         Scale scale = DrawColumns.scale(row);
         LargestDraw draw = row.draw();
-        List<String> cells = new ArrayList<>(List.of(guarded(caseName)));
-        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
-            cells.add(
-                    switch (column.key()) {
-                        case "id" ->
-                            guarded("largest draw " + row.of() + ": "
-                                    + draw.knob().path());
-                        case "value" -> scale.exact(draw.knob().si(), display);
-                        case "limit" -> scale.exact(draw.usualSi(), display);
-                        case "unit" -> scale.unit(display).symbol();
-                        case "margin" ->
-                            scale.exact(draw.usualSi() - draw.knob().si(), display);
-                        case "marginLow" ->
-                            scale.exact(draw.leastSi() - draw.knob().si(), display);
-                        case "reason" -> guarded("beyond it: " + draw.ends());
-                        default -> "";
-                    });
-        }
-        return cells;
+        return line(caseName, key -> switch (key) {
+            case "id" -> guarded("largest draw " + row.of() + ": " + draw.knob().path());
+            case "value" -> scale.exact(draw.knob().si(), display);
+            case "limit" -> scale.exact(draw.usualSi(), display);
+            case "unit" -> scale.unit(display).symbol();
+            case "margin" -> scale.exact(draw.usualSi() - draw.knob().si(), display);
+            case "marginLow" -> scale.exact(draw.leastSi() - draw.knob().si(), display);
+            case "reason" -> guarded("beyond it: " + draw.ends());
+            default -> "";
+        });
     }
 
     /** A rule of thumb as a line of the limits: its verdict is none of theirs. */
     private static List<String> advice(Advice advice, Display display) {
         Scale scale = Scale.usual(advice.dimension());
-        List<String> cells = new ArrayList<>(List.of(guarded(advice.caseName())));
-        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
-            cells.add(
-                    switch (column.key()) {
-                        case "id" ->
-                            guarded("advice: " + advice.words()
-                                    + (advice.element().isEmpty() ? "" : ", " + advice.element()));
-                        case "verdict" -> AdviceColumns.verdict(advice);
-                        case "value" -> scale.exact(advice.value(), display);
-                        case "limit" -> scale.exact(advice.bound(), display);
-                        case "unit" -> scale.unit(display).symbol();
-                        case "reason" -> guarded("rule of thumb: " + Columns.source(advice.source()));
-                        default -> "";
-                    });
-        }
-        return cells;
+        return line(advice.caseName(), key -> switch (key) {
+            case "id" ->
+                guarded("advice: " + advice.words() + (advice.element().isEmpty() ? "" : ", " + advice.element()));
+            case "verdict" -> AdviceColumns.verdict(advice);
+            case "value" -> scale.exact(advice.value(), display);
+            case "limit" -> scale.exact(advice.bound(), display);
+            case "unit" -> scale.unit(display).symbol();
+            case "reason" -> guarded("rule of thumb: " + Columns.source(advice.source()));
+            default -> "";
+        });
     }
 
     /** A rating as a line of the limits. */
     private static List<String> rating(RatingRow row, Display display) {
         Scale scale = RatingTable.scale(row);
         Figure rating = row.rating().rating();
-        List<String> cells = new ArrayList<>(List.of(guarded(row.caseName())));
-        for (Column<LimitRow> column : Columns.data(Columns.LIMITS)) {
-            cells.add(
-                    switch (column.key()) {
-                        case "id" ->
-                            guarded(row.hose().name() + " " + row.rating().quantity());
-                        case "verdict" -> row.rating().verdict().word();
-                        case "value" -> scale.exact(row.rating().value(), display);
-                        case "limit" -> rating == null ? "" : scale.exact(rating.value(), display);
-                        case "unit" -> scale.unit(display).symbol();
-                        case "reason" -> guarded(RatingTable.verdict(row, display));
-                        default -> "";
-                    });
-        }
+        return line(row.caseName(), key -> switch (key) {
+            case "id" -> guarded(row.hose().name() + " " + row.rating().quantity());
+            case "verdict" -> row.rating().verdict().word();
+            case "value" -> scale.exact(row.rating().value(), display);
+            case "limit" -> rating == null ? "" : scale.exact(rating.value(), display);
+            case "unit" -> scale.unit(display).symbol();
+            case "reason" -> guarded(RatingTable.verdict(row, display));
+            default -> "";
+        });
+    }
+
+    /** A line among the limits of what is none: its cells by the key of the column. */
+    private static List<String> line(String caseName, Function<String, String> cell) {
+        List<String> cells = new ArrayList<>(List.of(guarded(caseName)));
+        Columns.data(Columns.LIMITS).forEach(column -> cells.add(cell.apply(column.key())));
         return cells;
     }
 

@@ -53,12 +53,11 @@ final class CaseJudge {
                 .filter(row -> row.verdict() != Verdict.NOT_JUDGED)
                 .toList());
         if (result.outcome() != Outcome.CONVERGED || circuit.service() == Service.BRAKE || nearest == null) {
-            return new CaseCheck(result, null, nearest, null, null, null, null, null);
+            return judged(null, nearest, null, null, null);
         }
         Result lossless = Result.of(circuit, LOSSLESS);
         if (result.usual().boilingAtPump().isPresent() && uncontrolled().isEmpty()) {
-            return new CaseCheck(
-                    result, CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null, null, null);
+            return judged(CaseVerdict.SHORT_AT_THE_INLET, nearest, culprit(way(nearest)), lossless, null);
         }
         List<LimitRow> broken = result.limits().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
@@ -77,7 +76,17 @@ final class CaseJudge {
             return new CaseCheck(
                     result, CaseVerdict.UNSURE, decisive, culprit(way), lossless, mend, measure(decisive, way), null);
         }
-        return new CaseCheck(result, whenAllHolds(), nearest, culprit(way(nearest)), lossless, null, null, null);
+        return judged(whenAllHolds(), nearest, culprit(way(nearest)), lossless, null);
+    }
+
+    /** A case with nothing to measure; largest draws are looked for elsewhere. */
+    private CaseCheck judged(
+            @Nullable CaseVerdict verdict,
+            @Nullable LimitRow decisive,
+            CaseCheck.@Nullable Culprit culprit,
+            @Nullable Result lossless,
+            CaseCheck.@Nullable Mend mend) {
+        return new CaseCheck(result, verdict, decisive, culprit, lossless, mend, null, null);
     }
 
     /** What one would measure first. */
@@ -112,15 +121,14 @@ final class CaseJudge {
         boolean byLines = holds(lossless, row);
         if (uncontrolled.isPresent()) {
             CaseVerdict verdict = byLines ? CaseVerdict.RETURN_LIMITED : CaseVerdict.OUT_OF_CONTROL;
-            return new CaseCheck(
-                    result, verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null, null, null);
+            return judged(verdict, row, culprit(way), lossless, byLines ? mend(row, way) : null);
         }
         // in a loop with legs side by side lines without loss say little: a change that was solved and holds says it
         CaseCheck.Mend mend = mend(row, way);
         if (byLines || mend != null) {
-            return new CaseCheck(result, CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend, null, null);
+            return judged(CaseVerdict.UNDERSIZED, row, culprit(way), lossless, mend);
         }
-        return new CaseCheck(result, notByLines(row), row, culprit(way), lossless, null, null, null);
+        return judged(notByLines(row), row, culprit(way), lossless, null);
     }
 
     /** What is to blame where no line is. */

@@ -116,7 +116,7 @@ class KernelTest {
     }
 
     /** Three legs whose losses feel each other's flows: drop i = k (q_i |q_i| + 0.5 q_i (q_j + q_k)), invented. */
-    private record Coupled(double k) implements JunctionLaw {
+    record Coupled(double k) implements JunctionLaw {
         @Override
         public int legs() {
             return 3;

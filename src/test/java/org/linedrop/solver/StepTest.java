@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
-import org.linedrop.network.JunctionLaw;
 import org.linedrop.network.Law;
 import org.linedrop.network.Network;
 import org.linedrop.network.NetworkBuilder;
@@ -21,36 +20,6 @@ class StepTest {
     private static final Law SQUARE = Prescribed.pressurePower(1e6, 2);
     private static final Law OPEN = Prescribed.pressurePower(1e6, 2);
 
-    /** Legs that feel each other's flows, invented. */
-    private record Legs(double k) implements JunctionLaw {
-        @Override
-        public int legs() {
-            return 3;
-        }
-
-        @Override
-        public int evaluate(double[] q, double[] drop, double[] slope) {
-            for (int i = 0; i < 3; i++) {
-                double others = q[(i + 1) % 3] + q[(i + 2) % 3];
-                drop[i] = k * (q[i] * Math.abs(q[i]) + 0.5 * q[i] * others);
-                for (int j = 0; j < 3; j++) {
-                    slope[3 * i + j] = k * (i == j ? 2 * Math.abs(q[i]) + 0.5 * others : 0.5 * q[i]);
-                }
-            }
-            return 1;
-        }
-
-        @Override
-        public double typicalSlopePaPerKgPerS() {
-            return k * 0.05;
-        }
-
-        @Override
-        public String stateWord(int state) {
-            return "";
-        }
-    }
-
     /** A loop, a junction of three legs, a relief valve that watches a third point, a check valve and draws. */
     private static Network network() {
         NetworkBuilder b = Network.builder();
@@ -62,7 +31,7 @@ class StepTest {
         int air = b.freePoint(0);
         int low = b.fixedPoint(1e4);
         b.branch(tank, inlet, Prescribed.pressurePower(1e6, 2));
-        b.junction(centre, new int[] {inlet, run, side}, new Legs(4e5));
+        b.junction(centre, new int[] {inlet, run, side}, new KernelTest.Coupled(4e5));
         b.branch(run, side, Prescribed.pressurePower(2e6, 1.75));
         b.device(run, low, air, OneWay.relief(3e4, 2e5, 0.01, OPEN, 5e4));
         b.branch(air, low, Prescribed.laminar(1e-3, 1, 5e-3, 0, 1000));
