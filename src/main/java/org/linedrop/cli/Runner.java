@@ -28,25 +28,6 @@ import picocli.CommandLine.Spec;
             "You describe the lines in a circuit file; linedrop says what arrives at the other end, whether your"
                     + " limits hold, and which part costs most."
         },
-        subcommands = {
-            SolveCommand.class,
-            CheckCommand.class,
-            ExplainCommand.class,
-            CompareCommand.class,
-            BottleneckCommand.class,
-            HowFarCommand.class,
-            WriteCommand.class,
-            SizeCommand.class,
-            VaryCommand.class,
-            BandCommand.class,
-            DiagnoseCommand.class,
-            KitCommand.class,
-            GaugesCommand.class,
-            ReportCommand.class,
-            NewCommand.class,
-            SchemaCommand.class,
-            CatalogueCommand.class
-        },
         versionProvider = Runner.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         footerHeading = "%nExamples:%n",
@@ -117,7 +98,7 @@ final class Runner implements Runnable {
     static int run(String[] arguments, OutputStream out, OutputStream err) {
         StringWriter said = new StringWriter();
         StringWriter complaints = new StringWriter();
-        int code = commandLine(said, complaints).execute(arguments);
+        int code = commandLine(said, complaints, arguments).execute(arguments);
         try {
             write(printable(complaints.toString()), err);
         } catch (IOException e) {
@@ -160,8 +141,9 @@ final class Runner implements Runnable {
         to.flush();
     }
 
-    private static CommandLine commandLine(StringWriter out, StringWriter err) {
+    private static CommandLine commandLine(StringWriter out, StringWriter err, String... arguments) {
         CommandLine line = new CommandLine(new Runner());
+        Commands.addTo(line, arguments);
         line.setOut(new PrintWriter(out));
         line.setErr(new PrintWriter(err));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -132,12 +132,20 @@ class RunnerTest {
                     .as(command)
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
         }
-        new CommandLine(new Runner())
-                .getSubcommands()
+        CommandLine all = new CommandLine(new Runner());
+        Commands.addTo(all);
+        assertThat(all.getSubcommands()).hasSizeGreaterThan(15);
+        all.getSubcommands()
                 .forEach((name, command) -> assertThat(
                                 command.getCommandSpec().usageMessage().description()[0])
                         .as("the list of commands shows the first text of %s alone", name)
                         .matches(".*[.?]"));
+        all.getSubcommands().forEach((name, command) -> {
+            assertThat(command.getCommandSpec().name()).isEqualTo(name);
+            CommandLine one = new CommandLine(new Runner());
+            Commands.addTo(one, name, "file.yaml");
+            assertThat(one.getSubcommands()).as("%s alone is taken apart", name).containsOnlyKeys(name);
+        });
         assertThat(run("--version").out()).matches("linedrop \\d+\\.\\d+\\.\\d+\\R");
     }
 
