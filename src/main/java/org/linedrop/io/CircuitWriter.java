@@ -6,7 +6,6 @@ import java.util.regex.Pattern;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.CircuitWords;
 import org.linedrop.circuit.form.Tree;
-import org.linedrop.fact.Words;
 
 /**
  * Writes circuit files. What is written reads back to an equal circuit, bit for bit, in metric units and with keys in
@@ -118,19 +117,19 @@ public final class CircuitWriter {
 
     private static String string(String plain) {
         StringBuilder made = new StringBuilder("\"");
-        for (int i = 0; i < plain.length(); i++) {
-            char c = plain.charAt(i);
+        plain.codePoints().forEach(c -> {
             if (c == '"' || c == '\\') {
-                made.append('\\').append(c);
+                made.append('\\').append((char) c);
             } else if (c == '\n' || c == '\t') {
                 made.append(c == '\n' ? "\\n" : "\\t");
-            } else if (!Character.isSurrogate(c)
-                    && !Words.printable(String.valueOf(c)).equals(String.valueOf(c))) {
-                made.append(String.format(Locale.ROOT, "\\u%04x", (int) c)); // nothing that steers a terminal
+            } else if (TextDecoder.keeps(c)) {
+                made.appendCodePoint(c);
             } else {
-                made.append(c);
+                for (char half : Character.toChars(c)) {
+                    made.append(String.format(Locale.ROOT, "\\u%04x", (int) half));
+                }
             }
-        }
+        });
         return made.append('"').toString();
     }
 

@@ -15,6 +15,8 @@ import org.linedrop.fact.Problem;
 /** Bytes to text: UTF-8, or UTF-16 with its byte order mark, and nothing that no keyboard writes. */
 final class TextDecoder {
     /** More lines with strange characters than these mean that the file is no text. */
+    private static final char HARD_SPACE = '\u00a0';
+
     private static final int MOST_PROBLEMS = 5;
 
     private TextDecoder() {}
@@ -72,7 +74,7 @@ final class TextDecoder {
      */
     static String tidy(String text) {
         String bare = text.startsWith("\ufeff") ? text.substring(1) : text;
-        return bare.replace("\r\n", "\n").replace('\r', '\n').replace('\u00a0', ' ');
+        return bare.replace("\r\n", "\n").replace('\r', '\n').replace(HARD_SPACE, ' ');
     }
 
     /**
@@ -107,6 +109,17 @@ final class TextDecoder {
             }
         }
         return problems;
+    }
+
+    /**
+     * Whether a character written into a file comes back as it was: all but those that are refused, and the hard space,
+     * which is read as a space.
+     *
+     * @param c a code point
+     * @return whether it may stand as it is
+     */
+    static boolean keeps(int c) {
+        return belongs(c) && c != HARD_SPACE;
     }
 
     private static boolean belongs(int c) {

@@ -88,9 +88,9 @@ public final class SpeedTable {
         // many short iterations: the lowest of them is the one that nothing else on the machine disturbed
         TimeValue time = TimeValue.milliseconds(200);
         return options.forks(quick ? 1 : 3)
-                .warmupIterations(quick ? 2 : 10)
+                .warmupIterations(10) // fewer, and on two threads the compiler still takes one of two cores
                 .warmupTime(time)
-                .measurementIterations(quick ? 3 : 20)
+                .measurementIterations(quick ? 5 : 20)
                 .measurementTime(time);
     }
 
