@@ -230,7 +230,12 @@ class MeasuredSmallBoreValidationTest {
         List<String[]> rows = new ArrayList<>();
         add(rows, "smooth tube 8.15 mm, water, Re over 30000", smoothTube(), file, "6 % single points");
         add(rows, "90-degree mitre 13.6 mm, Re 9000 to 24000", mitre(), file, "12 %: bench read to 0.5 cm of water");
-        add(rows, "orifice d/D 0.488, permanent loss at 4 bores", orifice(), file, "7 % single runs");
+        add(
+                rows,
+                "orifice d/D 0.488, permanent loss at 4 bores, a law that Linedrop does not use",
+                orifice(),
+                file,
+                "7 % single runs");
         add(rows, "flat-channel cooler, a mu Q + b rho Q^2", cooler(0), file, "6 %: gauges resolve 1 kPa");
         add(rows, "the same from two points", cooler(1), file, "10 %: gauges resolve 1 kPa");
         add(rows, "the same from one point, n 1.3", cooler(2), file, "10 %: gauges resolve 1 kPa");
