@@ -89,7 +89,7 @@ final class Checks {
         }
     }
 
-    /** What shuts off the region found by {@link Step#starvedRegion}. Allocates; for snapshots. */
+    /** What shuts off the region found by {@link Regions#starved}. Allocates; for snapshots. */
     static Cut starved(Network network, Workspace w, int leader) {
         List<Integer> points = new ArrayList<>();
         for (int i = 0; i < w.group.length; i++) {
@@ -103,7 +103,7 @@ final class Checks {
                 branches.add(b);
             }
         }
-        double forced = w.step.forcedKgPerS(leader);
+        double forced = w.regions.forcedKgPerS(leader);
         return new Cut(points, branches, forced > 0, Math.abs(forced), 0);
     }
 

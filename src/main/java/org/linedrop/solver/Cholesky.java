@@ -153,6 +153,30 @@ final class Cholesky {
         return true;
     }
 
+    /** Solves in place for one right-hand side; what is nothing so far is passed over, the bits are those of the library. */
+    void solve(double[] x) {
+        int n = matrix.numCols;
+        int[] start = factor.col_idx;
+        int[] rows = factor.nz_rows;
+        double[] values = factor.nz_values;
+        for (int k = 0; k < n; k++) {
+            if (x[k] != 0) {
+                double xk = x[k] / values[start[k]];
+                x[k] = xk;
+                for (int p = start[k] + 1; p < start[k + 1]; p++) {
+                    x[rows[p]] -= values[p] * xk;
+                }
+            }
+        }
+        for (int k = n - 1; k >= 0; k--) {
+            double xk = x[k];
+            for (int p = start[k] + 1; p < start[k + 1]; p++) {
+                xk -= values[p] * x[rows[p]];
+            }
+            x[k] = xk / values[start[k]];
+        }
+    }
+
     /** Finds the pattern on numbers that cannot fail. */
     private boolean analyse() {
         double[] kept = matrix.nz_values.clone();

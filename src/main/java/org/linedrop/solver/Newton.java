@@ -51,7 +51,7 @@ final class Newton {
         w.record(w.norm);
         if (small && Residual.within(w, options)) {
             boolean rounding = w.correction * (w.correction / w.lastCorrection) <= ROUNDING * w.flowScale;
-            if (!rounding || leaks(network, w)) {
+            if (!rounding || !closes(network, w)) {
                 oneMore(network, w, options);
             }
             return true;
@@ -60,14 +60,20 @@ final class Newton {
         return false;
     }
 
-    /** Whether a trace passes a device that is shut: the next step, straight in that piece, ends at nothing. */
-    private static boolean leaks(Network network, Workspace w) {
+    /**
+     * Takes from devices that are shut what passes them by rounding, as the next step would, which is straight in that
+     * piece. False when more than that passes.
+     */
+    private static boolean closes(Network network, Workspace w) {
         for (int b : w.borderBranch) {
             if (network.kind(b) == Network.Kind.DEVICE && w.state[b] == DeviceLaw.SHUT && w.flow[b] != 0) {
-                return true;
+                if (Math.abs(w.flow[b]) > ROUNDING * w.flowScale) {
+                    return false;
+                }
+                w.flow[b] = 0;
             }
         }
-        return false;
+        return true;
     }
 
     /** The far step, else the true one, else that one in full over a kink. */

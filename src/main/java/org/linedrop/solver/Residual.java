@@ -56,6 +56,22 @@ final class Residual {
         }
     }
 
+    /** Evaluates devices and junctions alone. True when a device has another state than before. */
+    static boolean border(Workspace w, Network network) {
+        boolean changed = false;
+        for (int b : w.borderBranch) {
+            if (network.kind(b) == Network.Kind.DEVICE) {
+                int before = w.state[b];
+                device(w, network, b);
+                changed |= w.state[b] != before;
+            }
+        }
+        for (int j = 0; j < w.legFlow.length; j++) {
+            junction(w, network, j);
+        }
+        return changed;
+    }
+
     private static void device(Workspace w, Network network, int b) {
         int reference = network.reference(b);
         int k = w.borderOf[b];

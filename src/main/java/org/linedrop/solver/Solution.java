@@ -100,7 +100,7 @@ public final class Solution implements Serializable {
 
     private static @Nullable Cut cut(Workspace w, Network network) {
         if (w.starved >= 0) {
-            return Checks.starved(network, w, w.step.starvedRegion(network));
+            return Checks.starved(network, w, w.regions.starved(network));
         }
         boolean refused = w.outcome == Outcome.CUT_OFF || w.outcome == Outcome.DEMAND_NOT_MET;
         return refused ? w.flowCheck.cut(network) : null;

@@ -84,7 +84,7 @@ public final class Solver {
         }
         if (outcome == Outcome.STALLED) {
             outcome = SecondAttempt.run(network, w, options);
-            w.starved = outcome == Outcome.CONVERGED ? -1 : w.step.starvedRegion(network);
+            w.starved = outcome == Outcome.CONVERGED ? -1 : w.regions.starved(network);
             outcome = w.starved >= 0 ? Outcome.CUT_OFF : outcome;
         }
         return outcome == Outcome.CONVERGED ? Checks.after(network, w) : outcome;
@@ -114,6 +114,9 @@ public final class Solver {
         }
         for (int i = 0; i < w.pressure.length; i++) {
             w.pressure[i] += w.pressureStep[i];
+        }
+        if (!w.careful && w.borderBranch.length > 0) {
+            w.step.settle(network);
         }
         w.tree.balance(network, w.flow);
         return true;

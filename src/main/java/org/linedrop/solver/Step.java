@@ -22,11 +22,8 @@ final class Step {
      */
     private static final double OFF_LAW_FLOOR = 0.5;
 
-    /** Flow forced into a region that counts, over the flow scale. */
-    private static final double FORCED = 1e-12;
-
-    /** Flow that a shut region lacks before it counts as cut off, over the flow scale: the usual flow tolerance. */
-    private static final double STARVED = 1e-9;
+    /** Passes in which devices may change their pieces before the first step. */
+    private static final int SETTLING_PASSES = 6;
 
     private final Workspace w;
     private final SymmetricPart symmetric;
@@ -38,8 +35,7 @@ final class Step {
 
     private final double[] borderRight;
     private final DenseLu lu;
-    private final int[] region;
-    private final double[] forced;
+    private final Regions regions;
 
     Step(Workspace workspace) {
         w = workspace;
@@ -50,8 +46,7 @@ final class Step {
         influence = new double[border][symmetric.size];
         borderRight = new double[border];
         lu = new DenseLu(border);
-        region = new int[workspace.pressure.length];
-        forced = new double[workspace.pressure.length];
+        regions = workspace.regions;
     }
 
     /** Starts from rest: every branch linear with its nominal slope, devices wide open. False when singular. */
@@ -70,6 +65,39 @@ final class Step {
         symmetric.solve(right);
         spread(network, true);
         return true;
+    }
+
+    /**
+     * After {@link #fromRest}: lets the devices find their pieces while the lines stay linear, in the border alone, for the
+     * symmetric part stays as it is. Some passes are plenty for a start.
+     */
+    void settle(Network network) {
+        influences(network);
+        for (int pass = 0; pass < SETTLING_PASSES; pass++) {
+            boolean changed = Residual.border(w, network);
+            if (pass > 0 && !changed) {
+                return;
+            }
+            openAroundFloating(network);
+            if (!schur(network)) {
+                return;
+            }
+            for (int k = 0; k < border; k++) {
+                borderRight[k] = -w.lawResidual[w.borderBranch[k]];
+            }
+            lu.solve(borderRight);
+            Arrays.fill(right, 0);
+            for (int k = 0; k < border; k++) {
+                subtract(influence[k], borderRight[k]);
+            }
+            for (int b = 0; b < conductance.length; b++) {
+                int k = w.borderOf[b];
+                w.flow[b] += conductance[b] * across(network, b, right) + (k >= 0 ? borderRight[k] : 0);
+            }
+            for (int i = 0; i < w.pressure.length; i++) {
+                w.pressure[i] += at(i, right);
+            }
+        }
     }
 
     /**
@@ -106,14 +134,18 @@ final class Step {
         if (border == 0) {
             return true;
         }
+        influences(network);
+        openAroundFloating(network);
+        return schur(network);
+    }
+
+    private void influences(Network network) {
         for (int k = 0; k < border; k++) {
             double[] z = influence[k];
             Arrays.fill(z, 0);
             addIncidence(network, w.borderBranch[k], 1, z);
             symmetric.solve(z);
         }
-        openAroundFloating(network);
-        return schur(network);
     }
 
     private boolean factorSymmetric() {
@@ -136,61 +168,22 @@ final class Step {
      * structure: pivots of the border lose too many digits to tell.
      */
     private void openAroundFloating(Network network) {
-        findRegions(network);
+        regions.find(network);
         for (int k = 0; k < border; k++) {
             int b = w.borderBranch[k];
             if (network.kind(b) != Network.Kind.DEVICE || w.state[b] != DeviceLaw.SHUT) {
                 continue;
             }
-            int from = region[network.from(b)];
-            int to = region[network.to(b)];
+            int from = regions.of(network.from(b));
+            int to = regions.of(network.to(b));
             boolean apart = Groups.find(w.group, from) != Groups.find(w.group, to);
-            if (isForced(network, from) || isForced(network, to) || apart) {
+            if (regions.isForced(network, from) || regions.isForced(network, to) || apart) {
                 Checks.join(network, w.group, from, to);
                 double open = w.byFlow[k * border + k] * conductance[b];
                 w.byInlet[k] -= open;
                 w.byOutlet[k] += open;
             }
         }
-    }
-
-    private void findRegions(Network network) {
-        Checks.joinActive(network, w);
-        Arrays.fill(forced, 0);
-        for (int i = 0; i < region.length; i++) {
-            region[i] = Groups.find(w.group, i);
-            forced[region[i]] += network.drawKgPerS(i);
-        }
-        for (int b : w.borderBranch) {
-            if (network.kind(b) == Network.Kind.DEVICE && !network.device(b).relatesPressures()) {
-                forced[region[network.from(b)]] += w.flow[b];
-                forced[region[network.to(b)]] -= w.flow[b];
-            }
-        }
-    }
-
-    /**
-     * Looks in the state last evaluated for a region whose every way is shut but which draws or is fed.
-     *
-     * @return the point that leads the region in the workspace's groups, -1 when none
-     */
-    int starvedRegion(Network network) {
-        findRegions(network);
-        for (int i = 0; i < region.length; i++) {
-            if (region[i] == i && !network.fixed(i) && Math.abs(forced[i]) > STARVED * w.flowScale) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** Flow forced into the region that {@link #starvedRegion} found, kg/s out of it. */
-    double forcedKgPerS(int leader) {
-        return forced[leader];
-    }
-
-    private boolean isForced(Network network, int leader) {
-        return !network.fixed(leader) && Math.abs(forced[leader]) > FORCED * w.flowScale;
     }
 
     private boolean schur(Network network) {
@@ -233,13 +226,15 @@ final class Step {
         }
         lu.solve(borderRight);
         for (int k = 0; k < border; k++) {
-            double y = borderRight[k];
-            double[] z = influence[k];
-            for (int i = 0; i < right.length; i++) {
-                right[i] -= z[i] * y;
-            }
+            subtract(influence[k], borderRight[k]);
         }
         spread(network, false);
+    }
+
+    private void subtract(double[] z, double y) {
+        for (int i = 0; i < right.length; i++) {
+            right[i] -= z[i] * y;
+        }
     }
 
     private void fillRight(Network network, boolean fromRest) {

@@ -2,7 +2,6 @@ package org.linedrop.solver;
 
 import java.util.Arrays;
 import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 import org.linedrop.network.Network;
 
 /**
@@ -201,8 +200,7 @@ final class SymmetricPart {
     /** Solves in place for one right-hand side in elimination order. */
     void solve(double[] x) {
         if (size > 0) {
-            TriangularSolver_DSCC.solveL(cholesky.factor(), x);
-            TriangularSolver_DSCC.solveTranL(cholesky.factor(), x);
+            cholesky.solve(x);
         }
     }
 }

@@ -49,6 +49,7 @@ public final class Workspace {
     int release;
     final double[] bestFlow;
     final double[] bestPressure;
+    final Regions regions;
     final Step step;
     final double[] two = new double[Law.SLOTS];
     final double[] five = new double[5];
@@ -137,6 +138,7 @@ public final class Workspace {
         bestFlow = new double[branches];
         bestPressure = new double[points];
         group = new int[points];
+        regions = new Regions(this);
         step = new Step(this);
         int junctions = network.junctionCount();
         legFlow = new double[junctions][];

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Law;
 import org.linedrop.network.Network;
 import org.linedrop.network.NetworkBuilder;
@@ -131,6 +132,38 @@ class StepTest {
                 assertThat(imbalance[i]).isCloseTo(-network.drawKgPerS(i), within(1e-9));
             }
         }
+    }
+
+    /** With the lines still linear, the devices of a start are on the laws of their pieces and every point balances. */
+    @Test
+    void settledDevicesAreOnTheirLaws() {
+        NetworkBuilder b = Network.builder();
+        int tank = b.fixedPoint(3e5);
+        int held = b.freePoint(0);
+        int far = b.freePoint(0.02);
+        int air = b.fixedPoint(0);
+        b.branch(held, far, Prescribed.pressurePower(1e6, 2));
+        b.branch(far, air, Prescribed.pressurePower(2e6, 2));
+        int regulator = b.device(tank, held, -1, OneWay.reducing(1e5, 1e4, 0, OPEN, 5e4));
+        int check = b.device(far, tank, -1, OneWay.check(OPEN, 5e4));
+        int relief = b.device(far, air, -1, OneWay.relief(3e4, 2e4, 0, OPEN, 5e4));
+        Network network = b.build();
+        Workspace w = Workspace.of(network);
+        w.bind(network);
+        Solver.atRest(network, w);
+        assertThat(Solver.fromRest(network, w)).isTrue();
+        Residual.evaluate(w, network);
+        assertThat(w.state[regulator]).isEqualTo(DeviceLaw.IN_CONTROL);
+        assertThat(w.state[check]).isEqualTo(DeviceLaw.SHUT);
+        assertThat(w.state[relief]).isEqualTo(DeviceLaw.IN_CONTROL);
+        for (int device : new int[] {regulator, check, relief}) {
+            assertThat(w.lawResidual[device]).isCloseTo(0, within(1e-6));
+        }
+        for (int line = 0; line < 2; line++) {
+            assertThat(w.pressure[network.from(line)] - w.pressure[network.to(line)])
+                    .isCloseTo(network.nominalSlopePaPerKgPerS(line) * w.flow[line], within(1e-6));
+        }
+        assertThat(w.largestImbalance).isCloseTo(0, within(1e-12));
     }
 
     /** A law that no flow changes starts with a thousandth of the scales' ratio. */
