@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.linedrop.report.Library;
 
 /** The pages say what the code says. */
 class DocumentsTest {
@@ -78,5 +79,13 @@ class DocumentsTest {
                 Pattern.compile("<version>([0-9.]+)(?:-SNAPSHOT)?</version>").matcher(pom);
         assertThat(version.find()).isTrue();
         assertThat(Files.readString(Path.of("src/docs/changes.md"))).contains("\n## " + version.group(1));
+        assertThat(Library.version()).isEqualTo(version.group(1));
+        String written = version.group().replace("<version>", "").replace("</version>", "");
+        for (String each : List.of("src/consumer/pom.xml", "src/docs/embedding.md", "benchmarks/pom.xml")) {
+            assertThat(Files.readString(Path.of(each))).as(each).contains("<version>" + written + "</version>");
+        }
+        for (String each : List.of("README.md", ".ci/run")) {
+            assertThat(Files.readString(Path.of(each))).as(each).contains("linedrop-" + written + "-runner.jar");
+        }
     }
 }
