@@ -117,7 +117,7 @@ final class BottleneckSentences {
         Output output = answer.output();
         if (output == null
                 || answer.measures().isEmpty()
-                || !(answer.measures().get(0).decides() > 0)) {
+                || !(answer.measures().get(0).decides() > noise(output))) {
             return;
         }
         Bottleneck.Measure first = answer.measures().get(0);
@@ -128,6 +128,11 @@ final class BottleneckSentences {
                 .append("), which decides ")
                 .append(difference(first.decides(), output))
                 .append('.');
+    }
+
+    /** A draw that takes what it takes has slopes of rounding. */
+    private double noise(Output output) {
+        return 1e-9 * Math.abs(output.of(answer.check().result().usual()));
     }
 
     private String difference(double si, Output output) {

@@ -93,7 +93,7 @@ final class LinerSentences {
         double both = row.madeUpPa().value();
         double hoseChanged = LinerComparison.madeUpPa(answer.question(), row.size(), Bores.USUAL, "bore", bore);
         if (bare) {
-            share("its bore", (both - hoseChanged) / whole, "", 0);
+            share(whole, "its bore", (both - hoseChanged) / whole, "", 0);
             return;
         }
         String end = nipple(base.size());
@@ -102,21 +102,30 @@ final class LinerSentences {
                 LinerComparison.madeUpPa(answer.question(), row.size(), Bores.USUAL, "bore", bore, "end bore", end);
         double hose = ((both - hoseChanged) + (endsChanged - allChanged)) / 2 / whole;
         double ends = ((both - endsChanged) + (hoseChanged - allChanged)) / 2 / whole;
-        share("its hose bore", hose, "its hose-end bores", ends);
+        share(whole, "its hose bore", hose, "its hose-end bores", ends);
     }
 
-    private void share(String one, double ofOne, String other, double ofOther) {
-        text.append(String.format(Locale.ROOT, ": %.0f %% of the difference is %s", 100 * ofOne, one));
+    /** What neither bore explains is the wall: a rougher one where it adds to the loss. */
+    private void share(double wholePa, String one, double ofOne, String other, double ofOther) {
+        text.append(": ")
+                .append(percent(ofOne))
+                .append(" of the difference is ")
+                .append(one);
         if (ofOther != 0) {
-            text.append(String.format(Locale.ROOT, ", %.0f %% %s", 100 * ofOther, other));
+            text.append(", ").append(percent(ofOther)).append(' ').append(other);
         }
         double wall = 1 - ofOne - ofOther;
         if (Math.abs(wall) > WORTH_SAYING) {
-            text.append(String.format(
-                    Locale.ROOT,
-                    wall < 0 ? "; its smoother wall gives %.0f %% of it back" : ", %.0f %% its rougher wall",
-                    100 * Math.abs(wall)));
+            String its = "its " + (wall * wholePa > 0 ? "rougher" : "smoother") + " wall";
+            text.append(
+                    wall > 0
+                            ? ", " + percent(wall) + " " + its
+                            : "; " + its + (wholePa > 0 ? " gives " : " takes ") + percent(-wall) + " of it back");
         }
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
     }
 
     private static String millimetres(Figure bore) {

@@ -233,7 +233,7 @@ final class Sentences {
                                 ? "the " + limit.get().subject() + " is not "
                                         + limit.get().bound().words()
                                 : ends + (limit.isPresent() ? " is past its limit" : ""))
-                .append('.');
+                .append(ends.endsWith(".") ? "" : "."); // what cannot be solved ends with its own
     }
 
     private static boolean ofState(Limit limit) {
