@@ -2,6 +2,7 @@ package org.linedrop;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -129,5 +130,20 @@ class LayersTest {
         String below = packageName.substring(OURS.length());
         int dot = below.indexOf('.');
         return dot < 0 ? below : below.substring(0, dot);
+    }
+
+    /** Nothing is fetched, sent or started: no class knows of the network or of other processes. */
+    @Test
+    void nothingReachesOutside() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.net..", "javax.net..", "java.rmi..")
+                .check(CLASSES);
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(ProcessBuilder.class)
+                .check(CLASSES);
     }
 }
