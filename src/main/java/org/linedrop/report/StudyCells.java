@@ -28,11 +28,7 @@ final class StudyCells {
 
     /** The scale of a distance between two values of a quantity. */
     static Scale difference(Dimension dimension) {
-        return switch (dimension) {
-            case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> Scale.usual(Dimension.PRESSURE_DIFFERENCE);
-            case TEMPERATURE -> Scale.usual(Dimension.TEMPERATURE_DIFFERENCE);
-            default -> Scale.usual(dimension);
-        };
+        return Scale.usual(dimension.ofDifference());
     }
 
     static String name(Limit limit) {

@@ -136,7 +136,6 @@ final class BottleneckSentences {
     }
 
     private String difference(double si, Output output) {
-        boolean pressure = output.dimension() == Dimension.GAUGE_PRESSURE;
-        return display.text(si, pressure ? Dimension.PRESSURE_DIFFERENCE : output.dimension());
+        return display.text(si, output.dimension().ofDifference());
     }
 }

@@ -27,6 +27,9 @@ final class Judge {
     /** What the margins of states are measured by: an atmosphere. */
     private static final double LOST_STATE_PA = 1e5;
 
+    /** Scores that are apart by less of themselves are one. */
+    private static final double ALIKE = 1e-3;
+
     private static final int MOST_EVALUATIONS = 80;
     private static final int ORDER = 5;
 
@@ -204,7 +207,7 @@ final class Judge {
             double reached = result.value(limit);
             double bound = state ? LOST_STATE_PA : limit.bound().nearest(reached);
             double score = margin / Math.max(Math.abs(bound), 1e-9);
-            if (score < worst.score()) {
+            if (clearlyUnder(score, worst)) {
                 worst = new HowFar.Trial(value, score, name, limit.id(), reached, "");
             }
         }
@@ -230,11 +233,16 @@ final class Judge {
                     : row.marginLow();
             double bound = row.ofState() ? LOST_STATE_PA : row.bound();
             double score = margin / Math.max(Math.abs(bound), 1e-9);
-            if (score < worst.score()) {
+            if (clearlyUnder(score, worst)) {
                 worst = new HowFar.Trial(value, score, name, row.limit().id(), row.value(), "");
             }
         }
         return worst;
+    }
+
+    /** Of limits that are one but for rounding the first of the file decides, so that the words do not hang on a bit. */
+    private static boolean clearlyUnder(double score, HowFar.Trial worst) {
+        return !(score >= worst.score() - ALIKE * Math.abs(worst.score()));
     }
 
     private static HowFar.Trial notSolved(double value, String name, Result result) {

@@ -96,9 +96,7 @@ final class Sentences {
     }
 
     private String difference(double si, LimitRow row) {
-        Dimension dimension = row.dimension();
-        boolean pressure = dimension == Dimension.GAUGE_PRESSURE || dimension == Dimension.ABSOLUTE_PRESSURE;
-        return display.text(Math.abs(si), pressure ? Dimension.PRESSURE_DIFFERENCE : dimension);
+        return display.text(Math.abs(si), row.dimension().ofDifference());
     }
 
     private String off(LimitRow row) {

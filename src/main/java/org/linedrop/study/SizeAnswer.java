@@ -228,16 +228,9 @@ public record SizeAnswer(
     private static String limit(Decisive decisive, Display display) {
         LimitRow row = decisive.limit();
         Dimension dimension = row.limit().bound().dimension();
-        String margin = display.text(Math.abs(row.margin()), difference(dimension));
+        String margin = display.text(Math.abs(row.margin()), dimension.ofDifference());
         return row.limit().subject() + " " + row.limit().quantity() + " in case " + decisive.caseName() + ", "
                 + (Double.isNaN(row.margin()) ? "not judged" : margin + (row.margin() < 0 ? " short" : " to spare"));
-    }
-
-    private static Dimension difference(Dimension dimension) {
-        return switch (dimension) {
-            case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> Dimension.PRESSURE_DIFFERENCE;
-            default -> dimension;
-        };
     }
 
     /** What is to be least, with its unit. */

@@ -113,6 +113,18 @@ public enum Dimension {
         return List.of(suggested.split(", ", -1));
     }
 
+    /**
+     * What the difference of two values of this dimension is a measure of.
+     *
+     * @return a pressure or temperature difference for pressures and temperatures, else this dimension
+     */
+    public Dimension ofDifference() {
+        if (this == GAUGE_PRESSURE || this == ABSOLUTE_PRESSURE) {
+            return PRESSURE_DIFFERENCE;
+        }
+        return this == TEMPERATURE ? TEMPERATURE_DIFFERENCE : this;
+    }
+
     /** The name of the unit most likely meant when none was written, and its symbol. */
     String guess() {
         return guess;

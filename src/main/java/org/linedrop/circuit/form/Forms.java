@@ -72,7 +72,7 @@ public final class Forms {
 
     /** Half the width of a band, in SI. */
     private static double half(String spread, Quantity value) {
-        Dimension difference = difference(value.dimension());
+        Dimension difference = value.dimension().ofDifference();
         double half;
         if (Wording.bare(spread)) {
             half = Units.read(spread + " " + differenceSymbol(value.unit()), difference)
@@ -85,14 +85,6 @@ public final class Forms {
             throw Wording.wrong("+/- " + spread, " is negative", "Write it without a minus");
         }
         return half;
-    }
-
-    private static Dimension difference(Dimension dimension) {
-        return switch (dimension) {
-            case TEMPERATURE -> Dimension.TEMPERATURE_DIFFERENCE;
-            case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> Dimension.PRESSURE_DIFFERENCE;
-            default -> dimension;
-        };
     }
 
     private static String differenceSymbol(Unit unit) {
@@ -161,7 +153,7 @@ public final class Forms {
         double half = up + (down - up) * share;
         for (double centre : new double[] {half, up, down, Math.nextUp(half), Math.nextDown(half)}) {
             if (fits(centre, figure)) {
-                return Optional.of(shortest(centre, figure, difference(dimension)));
+                return Optional.of(shortest(centre, figure, dimension.ofDifference()));
             }
         }
         return Optional.empty();
