@@ -3,7 +3,9 @@ package org.linedrop.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.fact.ProblemsException;
+import org.linedrop.fluid.Fluids;
 import org.linedrop.report.CompareReport;
 import org.linedrop.study.LinerComparison;
 import org.linedrop.study.LinerQuestion;
@@ -18,7 +20,7 @@ import picocli.CommandLine.Spec;
         name = "compare",
         description = {
             "Rubber or PTFE at this dash size? The same made-up hose in several families, side by side.",
-            "Bore, loss, what the bores sold make of it, and whether the lining stands the fluid. The "
+            "Bore, loss, what the bores sold make of it, and whether the liner stands the fluid. The "
                     + "first family is what the others are compared with."
         },
         footerHeading = "%nExamples:%n",
@@ -67,7 +69,10 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return options.print(spec.commandLine(), () -> CompareReport.of(answer(), options.units));
+        return options.print(
+                spec.commandLine(),
+                () -> CompareReport.of(answer(), options.units),
+                display -> TradeUnits.of(Fluids.find(fluid), display));
     }
 
     private LinerComparison answer() {

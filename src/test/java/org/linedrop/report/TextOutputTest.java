@@ -49,7 +49,7 @@ class TextOutputTest {
     void brakesGetNoVerdict() {
         String text = TextReport.check(Golden.own("brake.yaml"), Display.METRIC);
         assertThat(text)
-                .contains("volume and flow only")
+                .contains("Volume, flow and swell only")
                 .doesNotContain("verdict", "holds", "ADEQUATE", "BROKEN", "UNSURE", "OVERSIZED");
     }
 
@@ -57,7 +57,7 @@ class TextOutputTest {
     @ValueSource(strings = {"fuel-feed-516.yaml", "fuel-feed-38.yaml", "carburettor-feed.yaml", "twin-rails.yaml"})
     void fitsThePageAndEndsWithTheSafetyLines(String example) {
         FeedCheck check = Golden.example(example);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             for (String text : List.of(TextReport.check(check, display), TextReport.solve(check, display))) {
                 assertThat(text.lines())
                         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));

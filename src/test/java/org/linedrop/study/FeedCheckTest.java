@@ -33,6 +33,39 @@ class FeedCheckTest {
     }
 
     @Test
+    void whatHoldsInEveryCaseIsSaidOnceAndTheTightestCaseNamed() {
+        FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-38.yaml"));
+        List<FeedCheck.Said> said = check.said(Display.METRIC);
+        assertThat(said).hasSize(1);
+        assertThat(said.get(0).cases()).isEqualTo(check.cases());
+        assertThat(said.get(0).sentence())
+                .startsWith("ADEQUATE: in every case every limit holds; nearest is rail pressure at ")
+                .contains(", in case full load.")
+                .contains("tightest in case low volts");
+        double least = check.cases().stream()
+                .filter(each -> each.draw() != null)
+                .mapToDouble(each -> each.draw().usualSi())
+                .min()
+                .orElseThrow();
+        assertThat(said.get(0).sentence()).contains(String.format(java.util.Locale.ROOT, "%.0f kW", least / 1000));
+    }
+
+    @Test
+    void aSecondCaseThatFallsShortLikewiseSaysOnlyWhatDiffers() {
+        FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-516.yaml"));
+        List<FeedCheck.Said> said = check.said(Display.METRIC);
+        assertThat(said).hasSize(3);
+        assertThat(said.get(0).sentence()).isEqualTo(check.cases().get(0).sentence(Display.METRIC));
+        assertThat(said.get(1).sentence())
+                .startsWith("UNDERSIZED at low volts too: the rail gets ")
+                .contains("The same change brings it to ")
+                .doesNotContain("old hard line");
+        assertThat(said.get(1).sentence().length())
+                .isLessThan(check.cases().get(1).sentence(Display.METRIC).length() * 2 / 3);
+        assertThat(said.get(2).sentence()).startsWith("ADEQUATE: at hot idle");
+    }
+
+    @Test
     void theChangeNamedWasSolvedAndHolds() {
         Circuit circuit = Examples.circuit("fuel-feed-516.yaml");
         CaseCheck.Mend mend = first(circuit).mend();
