@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Rubber or PTFE at this dash size? The same made-up hose in several families, side by side.",
             "Bore, loss, what the bores sold make of it, and whether the liner stands the fluid. The "
-                    + "first family is what the others are compared with."
+                    + "first family is what the others are compared with.",
+            "It takes no file. In a circuit of your own ask by a case: PTFE: {feed 1: {hose: race PTFE -6}}"
         },
         footerHeading = "%nExamples:%n",
         footer = {

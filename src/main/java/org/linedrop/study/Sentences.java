@@ -28,6 +28,8 @@ import org.linedrop.units.Units;
 
 /** Writes the answer to one case as sentences. */
 final class Sentences {
+    private static final String OUTSIDE = "outside pump table";
+
     private final CaseCheck check;
     private final Display display;
     private final StringBuilder text = new StringBuilder();
@@ -132,6 +134,7 @@ final class Sentences {
                             .append(tightest == check ? "there" : "in case " + tightest.caseName())
                             .append(words, words.indexOf("; beyond"), words.length());
                 });
+        outsideItsTable(check);
         return text.toString();
     }
 
@@ -182,7 +185,21 @@ final class Sentences {
             default -> holds(limit, verdict);
         }
         draw();
+        outsideItsTable(check);
         return text.toString();
+    }
+
+    /** What a pump gives outside of its table is nobody's figure: not a thing to be left to the warnings. */
+    private void outsideItsTable(CaseCheck of) {
+        for (DeviceRow device : of.result().usual().devices()) {
+            if (device.state().startsWith(OUTSIDE)) {
+                text.append(" The ")
+                        .append(device.id())
+                        .append(" is outside its table there")
+                        .append(device.state().substring(OUTSIDE.length()).replaceFirst("^: (.*)", " ($1)"))
+                        .append(": give it more of its curve.");
+            }
+        }
     }
 
     /** {@code at full load }, or nothing where the file does not name its case. */

@@ -8,6 +8,7 @@ import org.linedrop.Examples;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.io.CircuitFile;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.Verdict;
 import org.linedrop.units.Display;
@@ -63,6 +64,49 @@ class FeedCheckTest {
         assertThat(said.get(1).sentence().length())
                 .isLessThan(check.cases().get(1).sentence(Display.METRIC).length() * 2 / 3);
         assertThat(said.get(2).sentence()).startsWith("ADEQUATE: at hot idle");
+    }
+
+    private static String deadHead(String pump) {
+        Circuit circuit = CircuitFile.read("""
+                linedrop: 1
+                fluid: E10
+                temperature: 30 C
+                points:
+                  tank: {kind: tank}
+                  rail: {kind: draw, takes: 80 L/h}
+                devices:
+                  pump: {kind: pump, runs at: 13.5 V, %s}
+                  filter: {kind: filter, drop: 20 kPa at 200 L/h}
+                  regulator: {kind: dead-head regulator, holds: 300 kPa over air}
+                runs:
+                  feed:
+                    from: tank
+                    to: rail
+                    parts:
+                      - {through: pump}
+                      - {through: filter}
+                      - {hose: race PTFE -6, length: 3 m, ends: straight to straight}
+                      - {through: regulator}
+                limits:
+                  rail: {pressure: at least 293 kPa}
+                """.formatted(pump), "feed.yaml");
+        return first(circuit).sentence(Display.METRIC);
+    }
+
+    @Test
+    void aPumpKnownByOnePointIsAskedBeforeALineIsChanged() {
+        assertThat(deadHead("gives: 255 L/h at 300 kPa"))
+                .startsWith("UNSURE: ")
+                .contains("the pump is known by one point", "Give the pump its curves")
+                .doesNotContain("Smallest change", "Measure");
+    }
+
+    @Test
+    void aPumpOutsideItsTableIsSaidWithTheAnswer() {
+        assertThat(deadHead("curves: [{at: 13.5 V, pressure: 0 300 400 kPa, flow: 300 255 240 L/h}]"))
+                .contains("The pump is outside its table there (over its highest pressure)");
+        assertThat(deadHead("curves: [{at: 13.5 V, pressure: 0 300 800 kPa, flow: 300 255 40 L/h}]"))
+                .doesNotContain("outside its table");
     }
 
     @Test
