@@ -377,6 +377,15 @@ public final class Catalogue implements Serializable {
     }
 
     /**
+     * The most that new brake hose may swell.
+     *
+     * @return size by size, type by type, from the lowest pressure up
+     */
+    public List<BrakeSwell> brakeSwell() {
+        return rows.brakeSwell();
+    }
+
+    /**
      * Linings against fluids.
      *
      * @return lining by lining

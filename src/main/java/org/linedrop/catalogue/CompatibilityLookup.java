@@ -49,7 +49,7 @@ final class CompatibilityLookup {
                     : new Compatibility(
                             liner, worst.fluid(), worst.grade(), worst.askFor(), worst.note(), worst.source());
         }
-        String note = "sold with one of several linings, graded as " + worst.liner()
+        String note = "sold with one of several liners, graded as " + worst.liner()
                 + (worst.note().isEmpty() ? "" : "; " + worst.note());
         String ask = "ask for " + best.liner() + " (" + best.grade().word() + ")";
         return new Compatibility(liner, worst.fluid(), worst.grade(), ask, note, worst.source());

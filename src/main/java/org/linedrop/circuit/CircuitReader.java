@@ -21,6 +21,29 @@ import org.linedrop.fluid.Fluid;
 
 /** Reads the words of a circuit into data and lists everything that is wrong with them. */
 final class CircuitReader {
+    /** What people write that is no kind here, and what to write instead; by element and word. */
+    private static final Map<String, String> ELSEWHERE = Map.of(
+            "point gauge",
+            "A gauge takes no flow: write kind: joint where two runs meet there; a tee with a branch that leads nowhere is"
+                    + " a joint too. linedrop gauges says what it should read",
+            "point rail",
+            "Where fuel is taken write {kind: draw, takes: 100 % of engine}; a rail that flow goes through stands under"
+                    + " devices",
+            "point engine",
+            "Write {kind: draw, takes: 100 % of engine}",
+            "point pump",
+            "A pump stands under devices, and in a run as - {through: pump}",
+            "point filter",
+            "A filter stands under devices, and in a run as - {through: filter}",
+            "device regulator",
+            "Write bypass regulator where it spills the rest back to the tank, dead-head regulator where it only shuts",
+            "device tee",
+            "A tee stands under points, and runs start and end at its run and its branch",
+            "device gauge",
+            "A gauge takes no flow: leave it out, or make its place a point of kind joint",
+            "device restrictor",
+            "A restrictor is a part of a run: - {restrictor: 1.5 mm}");
+
     private static final Source DEFAULT = Source.of("default", Status.GIVEN);
     static final Pattern NAME_LETTERS = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} /-]*");
 
@@ -222,7 +245,8 @@ final class CircuitReader {
             fields.problem(
                     FileKeys.POWER,
                     "power alone does not say how much fuel is burnt",
-                    "Add bsfc: petrol 0.45-0.65, E85 0.6-0.85, methanol 1.0-1.2 lb/hp/h");
+                    "Add bsfc: petrol 0.45-0.65, E85 0.6-0.85, methanol 1.0-1.2 lb/hp/h; where no point takes a share of"
+                            + " the engine leave power out");
         }
         return new Engine(
                 fields.get(FileKeys.POWER),
@@ -339,9 +363,12 @@ final class CircuitReader {
                 return kind;
             }
         }
-        String hint = Words.nearest(word.text(), words)
-                .map(near -> "Did you mean " + near + "?")
-                .orElse("Kinds are " + String.join(", ", words));
+        String elsewhere = ELSEWHERE.getOrDefault(what + " " + word.text(), "");
+        String hint = !elsewhere.isEmpty()
+                ? elsewhere
+                : Words.nearest(word.text(), words)
+                        .map(near -> "Did you mean " + near + "?")
+                        .orElse("Kinds are " + String.join(", ", words));
         problems.add(
                 problems.place(word.line(), word.column(), entry.key()),
                 "kind",

@@ -39,6 +39,9 @@ final class Demands {
             return new Demand.AtPressure(
                     point.flow(), point.drop(), point.viscosity(), manifold ? Over.MANIFOLD : Over.AIR);
         }
+        if (text.matches("[\\d.]+ ?%")) {
+            throw new UnitException("\"" + text + "\" of what?", "Write " + text + " of engine, or a flow: 300 L/h");
+        }
         boolean really = text.endsWith(REALLY);
         String plain = really ? text.substring(0, text.length() - REALLY.length()) : text;
         if (KeyForms.isMass(plain)) {

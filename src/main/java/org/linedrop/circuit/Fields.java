@@ -82,7 +82,8 @@ final class Fields {
                         place(entry.line(), entry.column()),
                         entry.key(),
                         "",
-                        "a " + kind.word() + " has no key \"" + entry.key() + "\"",
+                        (kind.word().startsWith("e") ? "an " : "a ") + kind.word() + " has no key \"" + entry.key()
+                                + "\"",
                         hint);
             }
         }

@@ -17,7 +17,7 @@ final class FluidKeys {
     static final Key<String> JUDGED_AS = optional(
             "judged as",
             KeyForms.choice(Fluids.families(), word -> word),
-            "the word of the compatibility table by which linings are judged; that of like when not given");
+            "the word of the compatibility table by which liners are judged; that of like when not given");
     static final Key<List<Figure>> AT = optional(
             "at",
             KeyForms.column("40 100 C", Dimension.TEMPERATURE, 173.15, 673.15),

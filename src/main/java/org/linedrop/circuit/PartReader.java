@@ -63,7 +63,9 @@ final class PartReader {
                 "",
                 "",
                 "it is not said what this part is",
-                "A part has one of the keys " + String.join(", ", words));
+                keys.get("tee") != null || keys.get("Y block") != null
+                        ? "A tee or Y block is a point: name it under points, end this run at it and start two others"
+                        : "A part has one of the keys " + String.join(", ", words));
         return new Read(null, null);
     }
 
@@ -303,9 +305,9 @@ final class PartReader {
         Key<Figure> size = switch (law) {
             case K -> RunKeys.LAW_K;
             case POWER -> RunKeys.LAW_R;
-            case LAMINAR -> RunKeys.LAW_LENGTH;
+            case CONSTANT_F, LAMINAR -> RunKeys.LAW_LENGTH;
             case PUMP_POWER -> RunKeys.LAW_POWER;
-            case CONSTANT_F, PUMP_POLYNOMIAL -> null;
+            case PUMP_POLYNOMIAL -> null;
         };
         Figure figure = size == null ? null : fields.get(size);
         if (size == null || figure == null || figure.value() != 0) {

@@ -152,7 +152,8 @@ final class PumpReader {
                 fields.problem(
                         DeviceKeys.CURVES_MARK,
                         "a pump needs its table",
-                        "Write curves: and below it - {at: 13.5 V, pressure: 0 200 400 kPa, flow: 420 362 300 L/h}");
+                        "Write curves: and below it - {at: 13.5 V, pressure: 0 200 400 kPa, flow: 420 362 300 L/h}; where the"
+                                + " sheet has one point only, gives: 255 L/h at 276 kPa");
             }
             return null;
         }

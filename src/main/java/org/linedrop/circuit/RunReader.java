@@ -147,7 +147,9 @@ final class RunReader {
                         "",
                         item instanceof Tree.Text text ? text.text() : "",
                         "a part has keys",
-                        "Write for example - {hose: race PTFE -6, length: 0.60 m, ends: straight to 90}");
+                        item instanceof Tree.Text text && ids.containsKey(text.text())
+                                ? "Write - {through: " + text.text() + "}"
+                                : "Write for example - {hose: race PTFE -6, length: 0.60 m, ends: straight to 90}");
             }
         }
         return parts;

@@ -32,7 +32,7 @@ final class UserHoseKeys {
     static final Key<List<Figure>> USER_BEND_RADIUS = optional(
             "bend radius",
             KeyForms.column("100 120 mm from sheet", Dimension.LENGTH, 1e-3, 3),
-            "least bend radii, of the centre line");
+            "minimum bend radii, of the centre line");
     static final Key<List<Figure>> USER_WORKING = optional(
             "working pressure",
             KeyForms.column("140 140 bar from sheet", Dimension.GAUGE_PRESSURE, 0, 2e8),

@@ -87,7 +87,7 @@ final class BandCommand implements Callable<Integer> {
         ToleranceBand band = ToleranceBand.of(circuit, question, used, new ProgressLine("sets"));
         boolean enough =
                 band.rows().stream().allMatch(row -> Double.isNaN(row.probability()) || row.probability() >= ENOUGH);
-        return new FileJob.Answer(StudyOptions.text(options, BandReport.of(band)), enough ? 0 : 1);
+        return new FileJob.Answer(StudyOptions.text(options, circuit, BandReport.of(band)), enough ? 0 : 1);
     }
 
     private double share(String option, String text) {

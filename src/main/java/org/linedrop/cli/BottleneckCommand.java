@@ -58,25 +58,19 @@ final class BottleneckCommand implements Callable<Integer> {
         FeedCheck check = FeedCheck.withoutDraws(circuit, cases);
         CaseCheck worst = BottleneckReport.worst(check);
         if (worst.result().outcome() != Outcome.CONVERGED) {
-            return new FileJob.Answer(worst.sentence(options.units) + "\n", Runner.NOT_SOLVED);
+            return new FileJob.Answer(worst.sentence(options.shown(circuit)) + "\n", Runner.NOT_SOLVED);
         }
         if (sensitivities) {
             Sensitivities answer = Sensitivities.of(worst.result().circuit());
             return new FileJob.Answer(
                     switch (options.format) {
-                        case TEXT -> SensitivityReport.text(answer, options.units);
+                        case TEXT -> SensitivityReport.text(answer, options.shown(circuit));
                         case JSON -> SensitivityReport.pairs(answer).json();
                         case CSV -> SensitivityReport.pairs(answer).csv(options.units);
                     },
                     0);
         }
-        Listing<?> listing = BottleneckReport.of(check, options.units);
-        return new FileJob.Answer(
-                switch (options.format) {
-                    case TEXT -> listing.text(options.units);
-                    case JSON -> listing.json();
-                    case CSV -> listing.csv(options.units);
-                },
-                0);
+        Listing<?> listing = BottleneckReport.of(check, options.shown(circuit));
+        return new FileJob.Answer(StudyOptions.text(options, circuit, listing), 0);
     }
 }

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "catalogue",
         description = {
-            "Lists what is known of sizes, hose, hard line, linings and fluids, each figure with its source and status.",
+            "Lists what is known of sizes, hose, hard line, liners and fluids, each figure with its source and status.",
             "A figure from memory is marked: measure it or read it off the part before it decides anything."
         },
         subcommands = {

@@ -39,7 +39,7 @@ final class CatalogueNames {
         TreeSet<String> known = new TreeSet<>();
         catalogue.families().forEach(family -> known.addAll(family.liners()));
         catalogue.compatibility().forEach(row -> known.add(row.liner()));
-        return one("lining", text, List.copyOf(known));
+        return one("liner", text, List.copyOf(known));
     }
 
     /** A fluid as the compatibility table names it; null when none was asked for. */
@@ -60,7 +60,7 @@ final class CatalogueNames {
         Fluid fluid = Fluids.find(text); // says what was meant when it does not know
         if (!graded.contains(fluid.family())) {
             throw new CatalogueException(
-                    "no lining is graded for " + fluid.name() + " here",
+                    "no liner is graded for " + fluid.name() + " here",
                     "Ask the hose maker. Graded fluids: " + String.join(", ", graded));
         }
         return fluid.family();
@@ -92,8 +92,8 @@ final class CatalogueNames {
         if (found.isEmpty()) {
             throw new CatalogueException(
                     name == null
-                            ? "no hose here has a lining of " + lining
-                            : all.get(0).name() + " has no lining of " + lining,
+                            ? "no hose here has a liner of " + lining
+                            : all.get(0).name() + " has no liner of " + lining,
                     "Leave out --liner");
         }
         return found;

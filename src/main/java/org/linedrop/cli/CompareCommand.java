@@ -3,7 +3,9 @@ package org.linedrop.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.fact.ProblemsException;
+import org.linedrop.fluid.Fluids;
 import org.linedrop.report.CompareReport;
 import org.linedrop.study.LinerComparison;
 import org.linedrop.study.LinerQuestion;
@@ -18,8 +20,9 @@ import picocli.CommandLine.Spec;
         name = "compare",
         description = {
             "Rubber or PTFE at this dash size? The same made-up hose in several families, side by side.",
-            "Bore, loss, what the bores sold make of it, and whether the lining stands the fluid. The "
-                    + "first family is what the others are compared with."
+            "Bore, loss, what the bores sold make of it, and whether the liner stands the fluid. The "
+                    + "first family is what the others are compared with.",
+            "It takes no file. In a circuit of your own ask by a case: PTFE: {feed 1: {hose: race PTFE -6}}"
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -67,7 +70,10 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return options.print(spec.commandLine(), () -> CompareReport.of(answer(), options.units));
+        return options.print(
+                spec.commandLine(),
+                () -> CompareReport.of(answer(), options.units),
+                display -> TradeUnits.of(Fluids.find(fluid), display));
     }
 
     private LinerComparison answer() {

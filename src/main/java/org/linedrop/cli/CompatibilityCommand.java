@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 /** {@code linedrop catalogue compatibility}. */
 @Command(
         name = "compatibility",
-        description = {"How the linings of hose stand fluids, what to ask the seller for, and who says so."},
+        description = {"How the liners of hose stand fluids, what to ask the seller for, and who says so."},
         footerHeading = "%nExamples:%n",
         footer = {
             "  linedrop catalogue compatibility --fluid \"E85 summer\"",
@@ -27,10 +27,10 @@ final class CompatibilityCommand implements Callable<Integer> {
     @Option(
             names = "--family",
             paramLabel = "NAME",
-            description = "Only the linings of this hose family, for example \"race PTFE\".")
+            description = "Only the liners of this hose family, for example \"race PTFE\".")
     private @Nullable String family;
 
-    @Option(names = "--liner", paramLabel = "NAME", description = "Only this lining, for example PTFE.")
+    @Option(names = "--liner", paramLabel = "NAME", description = "Only this liner, for example PTFE.")
     private @Nullable String liner;
 
     @Option(names = "--fluid", paramLabel = "NAME", description = "Only this fluid.")

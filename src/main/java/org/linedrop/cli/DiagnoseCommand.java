@@ -61,7 +61,7 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Option(
             names = "--fit",
-            paramLabel = "PATH",
+            paramLabel = "KEY",
             description = "A key to fit: filter.clog, \"feed 1.bore\". One to three; all of them together.")
     private List<String> fits = new ArrayList<>();
 
@@ -100,7 +100,8 @@ final class DiagnoseCommand implements Callable<Integer> {
                                     .toList());
             boolean clear = answer.finding() == Finding.NOTHING_WRONG || answer.finding() == Finding.FITTED;
             return new FileJob.Answer(
-                    StudyOptions.text(options, DiagnosisReport.of(answer, options.units)), clear ? 0 : 1);
+                    StudyOptions.text(options, circuit, DiagnosisReport.of(answer, options.shown(circuit))),
+                    clear ? 0 : 1);
         } catch (ProblemsException wrong) {
             throw StudyOptions.wrong(spec.commandLine(), wrong);
         } catch (IllegalStateException noAnswer) {

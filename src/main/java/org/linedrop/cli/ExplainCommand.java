@@ -79,7 +79,7 @@ final class ExplainCommand implements Callable<Integer> {
         }
         String text = options.format == FileOptions.Format.JSON
                 ? ExplainReport.json(explanations)
-                : ExplainReport.text(explanations, options.units);
+                : ExplainReport.text(explanations, options.shown(circuit));
         return new FileJob.Answer(text, code);
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.units.Display;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
@@ -28,8 +30,8 @@ final class FileOptions {
             names = "--units",
             paramLabel = "metric|us",
             converter = Units.class,
-            description = "Units of text and CSV: metric (mm, kPa, L/h) or us (in, psi, US gal/h). Default: metric."
-                    + " JSON is always SI.")
+            description =
+                    "Units of text and CSV: metric (mm, kPa) or us (in, psi). Default: metric. JSON is always SI.")
     Display units = Display.METRIC;
 
     @Option(
@@ -48,6 +50,11 @@ final class FileOptions {
     @Mixin
     @SuppressWarnings("UnusedVariable") // the parser acts on it
     private final HelpOption help = new HelpOption();
+
+    /** What people read flows in: fuel by the hour, the rest by the minute. CSV keeps one unit. */
+    Display shown(Circuit circuit) {
+        return TradeUnits.of(circuit, units);
+    }
 
     /** What a report is written as. */
     enum Format {
@@ -70,7 +77,7 @@ final class FileOptions {
     static final class Units implements ITypeConverter<Display> {
         @Override
         public Display convert(String value) {
-            return word(value, "--units", Display.values(), Display::word);
+            return word(value, "--units", new Display[] {Display.METRIC, Display.US}, Display::word);
         }
     }
 

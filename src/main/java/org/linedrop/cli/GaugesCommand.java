@@ -47,7 +47,7 @@ final class GaugesCommand implements Callable<Integer> {
     private FileJob.Answer plan(Circuit circuit, List<String> cases) {
         GaugePlan plan = GaugePlan.of(circuit, cases);
         String text = switch (options.format) {
-            case TEXT -> GaugeReport.text(plan, circuit, options.units);
+            case TEXT -> GaugeReport.text(plan, circuit, options.shown(circuit));
             case JSON -> GaugeReport.json(plan, circuit);
             case CSV -> GaugeReport.csv(plan, circuit, options.units);
         };

@@ -33,13 +33,13 @@ final class HosesCommand implements Callable<Integer> {
     @Option(names = "--family", paramLabel = "NAME", description = "Only this hose family, for example \"race PTFE\".")
     private @Nullable String family;
 
-    @Option(names = "--liner", paramLabel = "NAME", description = "Only this lining, for example PTFE.")
+    @Option(names = "--liner", paramLabel = "NAME", description = "Only this liner, for example PTFE.")
     private @Nullable String liner;
 
     @Option(
             names = "--fluid",
             paramLabel = "NAME",
-            description = "Say beside each hose how its lining stands this fluid.")
+            description = "Say beside each hose how its liner stands this fluid.")
     private @Nullable String fluid;
 
     @Mixin

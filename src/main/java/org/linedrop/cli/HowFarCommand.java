@@ -79,17 +79,11 @@ final class HowFarCommand implements Callable<Integer> {
         for (String path : paths) {
             answers.add(HowFar.of(circuit, new HowFar.Question(path, cases, target)));
         }
-        Listing<HowFar> listing = HowFarReport.of(answers, options.units);
+        Listing<HowFar> listing = HowFarReport.of(answers, options.shown(circuit));
         boolean good = answers.stream()
                 .allMatch(answer ->
                         target.isEmpty() ? answer.holdsNow() : answer.nearest().isPresent());
-        return new FileJob.Answer(
-                switch (options.format) {
-                    case TEXT -> listing.text(options.units);
-                    case JSON -> listing.json();
-                    case CSV -> listing.csv(options.units);
-                },
-                good ? 0 : 1);
+        return new FileJob.Answer(StudyOptions.text(options, circuit, listing), good ? 0 : 1);
     }
 
     /** What people ask about: power, heat, pumps, lengths. */

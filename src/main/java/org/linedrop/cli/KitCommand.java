@@ -1,10 +1,6 @@
 package org.linedrop.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,12 +8,10 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.report.KitReport;
 import org.linedrop.report.PriceForm;
 import org.linedrop.study.kit.Kit;
-import org.linedrop.study.kit.OwnFigures;
 import org.linedrop.units.Display;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -47,7 +41,7 @@ import picocli.CommandLine.TypeConversionException;
             "A filled-in list, here with one end's cut-off:",
             "  item,per,price EUR,mass kg,cut-off mm",
             "  race PTFE -6,m,17.50,0.110,",
-            "  \"end 90 swept, race PTFE -6\",piece,14.20,0.045,31",
+            "  \"hose end 90 swept, race PTFE -6\",piece,14.20,0.045,31",
             "The angle between two bent ends needs places: heights, and on a run of one hose",
             "  via: [{ahead: 0.1 m, height: 0.3 m}, {ahead: 0.7 m, height: 0.3 m}]",
             "with the corner of each bent end.",
@@ -68,14 +62,8 @@ final class KitCommand implements Callable<Integer> {
             description = "Make up this case instead of the file as written, in each file that has it.")
     private List<String> cases = new ArrayList<>();
 
-    @Option(
-            names = "--prices",
-            paramLabel = "LIST",
-            description = "What you know of prices, masses and cut-offs: a form of --price-form, filled in.")
-    private @Nullable String prices;
-
-    @Option(names = "--price-form", description = "Write that form instead of the kit: CSV, its figures empty.")
-    private boolean priceForm;
+    @Mixin
+    private final PriceOptions prices = new PriceOptions();
 
     @Option(
             names = "--rows",
@@ -135,7 +123,7 @@ final class KitCommand implements Callable<Integer> {
         if (rows != KitReport.Rows.PARTS && format != FileOptions.Format.CSV) {
             throw bad("--rows is for --format csv: text and json have all rows. Add --format csv");
         }
-        if (priceForm && (prices != null || format != FileOptions.Format.TEXT)) {
+        if (prices.form && (prices.list != null || format != FileOptions.Format.TEXT)) {
             throw bad("--price-form writes an empty form, always as CSV. Leave --prices and --format out");
         }
         List<Circuit> circuits = new ArrayList<>();
@@ -144,16 +132,11 @@ final class KitCommand implements Callable<Integer> {
             return code;
         }
         try {
-            Kit kit = Kit.of(circuits, prices == null ? OwnFigures.NONE : own(prices));
+            Kit kit = Kit.of(circuits, prices.read(line()));
             give(text(kit));
             return 0;
         } catch (ProblemsException wrong) {
-            List<Problem> problems = wrong.problems();
-            line().getErr()
-                    .println((problems.size() == 1 ? "1 thing" : problems.size() + " things") + " to correct in "
-                            + prices + ".");
-            problems.forEach(problem -> line().getErr().println(problem.line()));
-            return Runner.BAD_INPUT;
+            return prices.complain(line(), wrong);
         }
     }
 
@@ -205,23 +188,9 @@ final class KitCommand implements Callable<Integer> {
         return names.isEmpty() || names.get(0).equals(circuit.caseName()) ? circuit : circuit.in(names.get(0));
     }
 
-    private OwnFigures own(String list) {
-        try {
-            Path path = Path.of(list);
-            if (!Files.isRegularFile(path)) {
-                throw bad("no file " + list + " here. Write one with --price-form --out " + list);
-            }
-            return PriceForm.read(Files.readString(path, StandardCharsets.UTF_8), list);
-        } catch (InvalidPathException e) {
-            throw bad("--prices \"" + list + "\" is no file name: " + e.getReason());
-        } catch (IOException e) {
-            throw bad("cannot read " + list + " as UTF-8 text: " + e.getMessage());
-        }
-    }
-
     private String text(Kit kit) {
-        if (priceForm) {
-            return PriceForm.empty(kit, units);
+        if (prices.form) {
+            return PriceForm.empty(kit.items(), units);
         }
         return switch (format) {
             case TEXT -> KitReport.text(kit, units);
@@ -236,7 +205,7 @@ final class KitCommand implements Callable<Integer> {
                 line().getOut().print(text);
                 line().getOut().flush();
             } else {
-                if (out.equals(prices)) {
+                if (out.equals(prices.list)) {
                     throw bad("--out " + out + " is the list of --prices itself. Name another file");
                 }
                 OutFile.of(out, null).write(text);

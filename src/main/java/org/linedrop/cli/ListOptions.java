@@ -2,6 +2,7 @@ package org.linedrop.cli;
 
 import java.io.IOException;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.catalogue.CatalogueException;
 import org.linedrop.fluid.UnknownFluidException;
@@ -48,11 +49,16 @@ final class ListOptions {
      * @return the exit code
      */
     int print(CommandLine line, Supplier<Listing<?>> listing) {
+        return print(line, listing, display -> display);
+    }
+
+    /** The same with the units that people read flows in; CSV keeps one unit. */
+    int print(CommandLine line, Supplier<Listing<?>> listing, UnaryOperator<Display> shown) {
         try {
             OutFile file = out == null ? null : OutFile.of(out, null);
             Listing<?> list = listing.get();
             String text = switch (format) {
-                case TEXT -> list.text(units);
+                case TEXT -> list.text(shown.apply(units));
                 case JSON -> list.json();
                 case CSV -> list.csv(units);
             };

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.fact.ProblemsException;
+import org.linedrop.report.PriceForm;
 import org.linedrop.report.SizeReport;
 import org.linedrop.study.SizeAnswer;
 import org.linedrop.study.SizeQuestion;
 import org.linedrop.study.SizeQuestion.Objective;
-import org.linedrop.study.SizeQuestion.Price;
 import org.linedrop.study.SizeSearch;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,10 +28,11 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  linedrop size src/examples/fuel-feed-516.yaml --run feed",
-            "  linedrop size feed.yaml --by cheapest --price \"hose -6=18\" --price \"hose -8=22\" --price end=14"
-                    + " --price tube=9 --price adapter=8 --price bulkhead=7",
+            "  linedrop size feed.yaml --price-form --out mine.csv    then fill in what you know, and:",
+            "  linedrop size feed.yaml --by cheapest --prices mine.csv",
             "",
-            "Prices: hose and tube by the metre, ends and fittings by the piece; \"hose -8\" wins over \"hose\".",
+            "The form has a line for all that any of the sizes takes, under the names that kit prints. A set whose price"
+                    + " is not known whole is not chosen.",
             "Exit codes: 0 a set was found, 1 none holds, 2 bad input."
         },
         sortOptions = false)
@@ -62,11 +65,8 @@ final class SizeCommand implements Callable<Integer> {
             description = "Sizes to choose from: \"6 8 10\". Default: two under to three over what a run has.")
     private String dash = "";
 
-    @Option(
-            names = "--price",
-            paramLabel = "ITEM=AMOUNT",
-            description = "What a thing costs, in your money: \"hose -8=22\". Give it once for each.")
-    private List<String> prices = new ArrayList<>();
+    @Mixin
+    private final PriceOptions prices = new PriceOptions();
 
     @Option(
             names = "--most",
@@ -84,12 +84,25 @@ final class SizeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!options.cases.isEmpty()) {
-            throw FileOptions.bad(
-                    spec.commandLine(), "size holds the limits in every case of the file: leave --case out");
+            throw bad("size holds the limits in every case of the file: leave --case out");
         }
-        SizeQuestion question = question();
-        return new FileJob(options, spec.commandLine())
-                .answer((circuit, cases) -> answer(circuit, question), Circuit::caseNames);
+        if (prices.form && (prices.list != null || options.format != FileOptions.Format.TEXT)) {
+            throw bad("--price-form writes an empty form, always as CSV. Leave --prices and --format out");
+        }
+        if (options.out != null && options.out.equals(prices.list)) {
+            throw bad("--out " + options.out + " is the list of --prices itself. Name another file");
+        }
+        try {
+            SizeQuestion question = question();
+            return new FileJob(options, spec.commandLine())
+                    .answer((circuit, cases) -> answer(circuit, question), Circuit::caseNames);
+        } catch (ProblemsException wrong) {
+            return prices.complain(spec.commandLine(), wrong);
+        }
+    }
+
+    private CommandLine.ParameterException bad(String message) {
+        return FileOptions.bad(spec.commandLine(), message);
     }
 
     private FileJob.Answer answer(Circuit circuit, SizeQuestion question) {
@@ -97,12 +110,17 @@ final class SizeCommand implements Callable<Integer> {
             for (String family : question.families()) {
                 circuit.catalogue().family(family);
             }
+            if (prices.form) {
+                return new FileJob.Answer(PriceForm.empty(SizeSearch.items(circuit, question), options.units), 0);
+            }
             SizeAnswer answer = SizeSearch.of(circuit, question, new ProgressLine("sets"));
             return new FileJob.Answer(
-                    StudyOptions.text(options, SizeReport.of(answer, options.units)),
+                    StudyOptions.text(options, circuit, SizeReport.of(answer, options.shown(circuit))),
                     answer.sets().isEmpty() ? 1 : 0);
+        } catch (ProblemsException wrong) {
+            return new FileJob.Answer("", prices.complain(spec.commandLine(), wrong));
         } catch (IllegalArgumentException wrong) {
-            throw FileOptions.bad(spec.commandLine(), String.valueOf(wrong.getMessage()));
+            throw bad(String.valueOf(wrong.getMessage()));
         }
     }
 
@@ -110,16 +128,19 @@ final class SizeCommand implements Callable<Integer> {
         List<Integer> dashes = new ArrayList<>();
         for (String word : dash.isBlank() ? new String[0] : dash.strip().split("[ ,]+", -1)) {
             if (!word.matches("-?\\d{1,2}")) {
-                throw FileOptions.bad(
-                        spec.commandLine(),
-                        "dash \"" + word + "\" is no dash size. Write for example --dash \"6 8 10\"");
+                throw bad("dash \"" + word + "\" is no dash size. Write for example --dash \"6 8 10\"");
             }
             dashes.add(Integer.parseInt(word.replace("-", "")));
         }
         if (most < 1 || next < 0) {
-            throw FileOptions.bad(spec.commandLine(), "--most must be at least 1 and --next at least 0");
+            throw bad("--most must be at least 1 and --next at least 0");
         }
-        return new SizeQuestion(objective(), runs, families, dashes, prices(), most, next);
+        Objective asked = objective();
+        if (asked == Objective.CHEAPEST && prices.list == null && !prices.form) {
+            throw bad("--by cheapest needs your prices: write a form with --price-form --out mine.csv, fill it in, and"
+                    + " give it as --prices mine.csv");
+        }
+        return new SizeQuestion(asked, runs, families, dashes, prices.read(spec.commandLine()), most, next);
     }
 
     private Objective objective() {
@@ -130,23 +151,6 @@ final class SizeCommand implements Callable<Integer> {
             }
             words.add(each.word());
         }
-        throw FileOptions.bad(
-                spec.commandLine(),
-                "--by \"" + by + "\" is none of " + String.join(", ", words) + "." + Complaints.meant(by, words));
-    }
-
-    private List<Price> prices() {
-        List<Price> read = new ArrayList<>();
-        for (String price : prices) {
-            int cut = price.lastIndexOf('=');
-            String amount = price.substring(cut + 1).strip();
-            if (cut < 1 || !amount.matches("\\d{1,9}(\\.\\d{1,9})?")) {
-                throw FileOptions.bad(
-                        spec.commandLine(),
-                        "--price \"" + price + "\" is no price. Write for example --price \"hose -8=22.50\"");
-            }
-            read.add(new Price(price.substring(0, cut).strip(), Double.parseDouble(amount)));
-        }
-        return read;
+        throw bad("--by \"" + by + "\" is none of " + String.join(", ", words) + "." + Complaints.meant(by, words));
     }
 }

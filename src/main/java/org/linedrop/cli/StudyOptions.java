@@ -1,5 +1,6 @@
 package org.linedrop.cli;
 
+import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.report.Listing;
 import org.linedrop.units.Dimension;
@@ -12,9 +13,9 @@ final class StudyOptions {
     private StudyOptions() {}
 
     /** A list as it was asked for. */
-    static String text(FileOptions options, Listing<?> list) {
+    static String text(FileOptions options, Circuit circuit, Listing<?> list) {
         return switch (options.format) {
-            case TEXT -> list.text(options.units);
+            case TEXT -> list.text(options.shown(circuit));
             case JSON -> list.json();
             case CSV -> list.csv(options.units);
         };

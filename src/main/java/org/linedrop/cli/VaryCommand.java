@@ -43,7 +43,7 @@ final class VaryCommand implements Callable<Integer> {
     @Option(
             names = "--key",
             required = true,
-            paramLabel = "PATH",
+            paramLabel = "KEY",
             description = "The key to vary; a second one with a --from, --to and --steps of its own.")
     private List<String> keys = new ArrayList<>();
 
@@ -98,7 +98,7 @@ final class VaryCommand implements Callable<Integer> {
             Vary answer = Vary.of(circuit, new VaryQuestion(axes, cases), used, new ProgressLine("variants"));
             boolean solved = answer.rows().stream().allMatch(row -> row.status().equals("converged"));
             return new FileJob.Answer(
-                    StudyOptions.text(options, VaryReport.of(answer)), solved ? 0 : Runner.NOT_SOLVED);
+                    StudyOptions.text(options, circuit, VaryReport.of(answer)), solved ? 0 : Runner.NOT_SOLVED);
         } catch (ProblemsException wrong) {
             throw StudyOptions.wrong(spec.commandLine(), wrong);
         } catch (IllegalArgumentException wrong) {

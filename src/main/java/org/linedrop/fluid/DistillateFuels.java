@@ -84,7 +84,7 @@ final class DistillateFuels {
                 vapour,
                 "10 to 20 %",
                 Range.celsius(-40, 120),
-                List.of("linings are judged for jet fuel as for diesel"));
+                List.of("liners are judged for jet fuel as for diesel"));
     }
 
     private static PropertyLaw line(double temperatureK, double level, double slope, PropertyLaw density) {

@@ -25,8 +25,9 @@ public final class CircuitFile {
      *
      * @param file the file
      * @return the circuit in the case as written
-     * @throws ProblemsException with everything that is wrong with the file
-     * @throws IOException       when the file cannot be read
+     * @throws ProblemsException     with everything that is wrong with the file
+     * @throws IOException           when the file cannot be read
+     * @throws IllegalStateException when snakeyaml-engine is not on the class path
      */
     public static Circuit read(Path file) throws IOException {
         String name = file.getFileName() == null
@@ -34,6 +35,8 @@ public final class CircuitFile {
                 : file.getFileName().toString();
         try (InputStream stream = Files.newInputStream(file)) {
             return built(TreeReader.read(name, stream, SILENT), name, file);
+        } catch (NoClassDefFoundError missing) {
+            throw noReader(missing);
         }
     }
 
@@ -43,10 +46,27 @@ public final class CircuitFile {
      * @param text the words of a circuit file
      * @param name name for messages
      * @return the circuit in the case as written
-     * @throws ProblemsException with everything that is wrong
+     * @throws ProblemsException     with everything that is wrong
+     * @throws IllegalStateException when snakeyaml-engine is not on the class path
      */
     public static Circuit read(String text, String name) {
-        return built(TreeReader.read(name, text, SILENT), name, null);
+        try {
+            return built(TreeReader.read(name, text, SILENT), name, null);
+        } catch (NoClassDefFoundError missing) {
+            throw noReader(missing);
+        }
+    }
+
+    /** The reader of YAML is optional, so whoever embeds the library may have left it out. */
+    private static RuntimeException noReader(NoClassDefFoundError missing) {
+        String name = String.valueOf(missing.getMessage());
+        if (!name.contains("snakeyaml")) {
+            throw missing;
+        }
+        return new IllegalStateException(
+                "reading circuit files needs org.snakeyaml:snakeyaml-engine beside the library: add it to your project's"
+                        + " dependencies",
+                missing);
     }
 
     private static Circuit built(Reading reading, String name, @Nullable Path file) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.linedrop.circuit.form.LimitText;
+import org.linedrop.fact.Source;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.Verdict;
 import org.linedrop.study.Advice;
@@ -25,7 +26,7 @@ final class CaseTables {
     /** A line for each case: its margins and its verdict. Many limits make several tables. */
     List<String> cases() {
         List<String> ids = new ArrayList<>(byLimit().keySet());
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(List.of("Margin to each limit"));
         int from = 0;
         do {
             int to = ids.size();
@@ -147,6 +148,12 @@ final class CaseTables {
                 .toList();
     }
 
+    /** Title and status; what is nobody's but the trade's is said once. */
+    private static String said(Source source) {
+        String status = source.status().word();
+        return source.title().equals("Custom of the trade") ? status : source.title() + ", " + status;
+    }
+
     /** The same, a line each. */
     static List<String> rules(List<CaseCheck> cases, Display display) {
         List<String> lines = new ArrayList<>();
@@ -155,8 +162,8 @@ final class CaseTables {
             String where = advice.element().isEmpty() ? "" : advice.element() + ": ";
             String line = "advice: " + advice.words() + " at " + (advice.atLeast() ? "least " : "most ")
                     + scale.brief(advice.bound(), display) + " ("
-                    + advice.source().title() + ", " + advice.source().status().word() + "): " + where
-                    + scale.brief(advice.value(), display) + " at " + advice.caseName() + ", "
+                    + said(advice.source()) + "): " + where
+                    + scale.brief(advice.value(), display) + " in case " + advice.caseName() + ", "
                     + AdviceColumns.verdict(advice)
                     + (advice.kept() ? "" : "; a rule of thumb, no limit");
             lines.add(line);

@@ -59,9 +59,8 @@ public final class CatalogueReport {
         notes.add("low and high: the smallest and the largest bore sold under that name. " + MARK);
         notes.add("Hose sized by inch stands with the dash of as many sixteenths.");
         if (fluid != null) {
-            notes.add(
-                    "Grade in " + fluid + ": of the worst lining sold. Ask the hose maker before buying; see: linedrop"
-                            + " catalogue compatibility --fluid \"" + fluid + "\"");
+            notes.add("Grade in " + fluid + ": of the worst liner sold. Ask the hose maker before buying; see: linedrop"
+                    + " catalogue compatibility --fluid \"" + fluid + "\"");
         }
         notes.add(EXACT);
         return Listing.of("hoses", "Hose by family and size.", HoseColumns.columns(catalogue, fluid), hoses, notes);
@@ -110,10 +109,10 @@ public final class CatalogueReport {
     public static Listing<Compatibility> compatibility(List<Compatibility> rows) {
         return Listing.of(
                 "compatibility",
-                "How linings stand fluids.",
+                "How liners stand fluids.",
                 FittingColumns.COMPATIBILITY,
                 rows,
-                List.of("Ask the hose maker before buying: a table knows linings, not compounds.", EXACT));
+                List.of("Ask the hose maker before buying: a table knows liners, not compounds.", EXACT));
     }
 
     /**
@@ -178,8 +177,8 @@ public final class CatalogueReport {
 
     /** Round temperatures over what the fluid is meant for, its two ends included. */
     private static List<Double> temperatures(Fluid fluid, Display display) {
-        double zero = display == Display.US ? ZERO_CELSIUS_K - 32 / 1.8 : ZERO_CELSIUS_K;
-        double step = display == Display.US ? 2 * STEP_K / 1.8 : STEP_K;
+        double zero = display.us() ? ZERO_CELSIUS_K - 32 / 1.8 : ZERO_CELSIUS_K;
+        double step = display.us() ? 2 * STEP_K / 1.8 : STEP_K;
         while ((fluid.highestK() - fluid.lowestK()) / step > MOST_LINES) {
             step *= 2;
         }

@@ -28,10 +28,12 @@ public final class CompareReport {
             notes.add("Not made, or not known here: " + String.join(", ", answer.missing()) + ".");
         }
         notes.add("? from memory. In brackets: what the largest and the smallest bores sold make of it.");
-        notes.add("flow: what passes at the loss of the first family. Asked for: " + question.flow() + ", "
-                + question.length() + " with ends " + question.ends() + ", " + question.fluid() + " at "
-                + question.temperature() + ".");
-        notes.add("lining: no = not recommended, limited = short life, yes = suits. A PTFE lining for fuel must be the"
+        notes.add(
+                "to first: loss over that of the first family. flow: what passes at the loss of the first family. Asked"
+                        + " for: " + question.flow() + ", "
+                        + question.length() + " with ends " + question.ends() + ", " + question.fluid() + " at "
+                        + question.temperature() + ".");
+        notes.add("liner: no = not recommended, limited = short life, yes = suits. A PTFE liner for fuel must be the"
                 + " conductive kind. Ask the hose maker before buying.");
         return Listing.of("compare", answer.sentence(display), COLUMNS, answer.rows(), notes);
     }
@@ -46,15 +48,15 @@ public final class CompareReport {
                     Column.<Row>number("reynolds", "Re", Scale.PURE, Row::reynolds)
                             .as("Re", null, (row, look) -> Long.toString(Math.round(row.reynolds() / 10) * 10)),
                     Column.<Row>number("hoseDropPa", "hose", DROP, Row::hoseDropPa)
-                            .as("hose", DROP),
+                            .as("in hose", DROP),
                     Column.<Row>number("endsDropPa", "two ends", DROP, Row::endsDropPa)
-                            .as("two ends", DROP),
+                            .as("in ends", DROP),
                     Column.<Row>number(
                                     "madeUpPa",
                                     "made up",
                                     DROP,
                                     row -> row.madeUpPa().value())
-                            .as("made up (low-high)", DROP, (row, look) -> madeUp(row, look.display())),
+                            .as("loss made up (low-high)", DROP, (row, look) -> madeUp(row, look.display())),
                     Column.number(
                             "madeUpLowPa",
                             "made up low",
@@ -67,23 +69,23 @@ public final class CompareReport {
                             row -> row.madeUpPa().high()),
                     Column.<Row>number("ratioToFirst", "x first", Scale.PURE, Row::ratioToFirst)
                             .as(
-                                    "x first",
+                                    "to first",
                                     null,
                                     (row, look) -> Double.isNaN(row.ratioToFirst())
                                             ? "-"
                                             : String.format(Locale.ROOT, "%.2f", row.ratioToFirst())),
                     Column.<Row>number("equalDropM3PerS", "flow at equal drop", Scale.FLOW, Row::equalDropM3PerS)
                             .as("flow", Scale.FLOW),
-                    Cells.seen("bend", Cells.LENGTH, true, row -> row.size().minBendRadiusM()),
+                    Cells.seen("min bend", Cells.LENGTH, true, row -> row.size().minBendRadiusM()),
                     Cells.words(
                             "grade",
                             "grade",
-                            "lining",
+                            "liner",
                             row -> row.compatibility().grade().brief())),
             Cells.figure("boreM", "bore", Scale.BORE, row -> row.size().boreM()),
             Cells.figure(
                     "minBendRadiusM",
-                    "least bend radius",
+                    "minimum bend radius",
                     Cells.LENGTH,
                     row -> row.size().minBendRadiusM()),
             Cells.figure(
@@ -113,7 +115,7 @@ public final class CompareReport {
 
     private static String madeUp(Row row, Display display) {
         Figure made = row.madeUpPa();
-        int places = made.value() < 1000 && display == Display.US ? 3 : DROP.decimals(display);
+        int places = made.value() < 1000 && display.us() ? 3 : DROP.decimals(display);
         return DROP.number(made.value(), display, places) + " (" + DROP.number(made.low(), display, places) + "-"
                 + DROP.number(made.high(), display, places) + ")";
     }

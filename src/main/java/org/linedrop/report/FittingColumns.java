@@ -42,7 +42,7 @@ final class FittingColumns {
             Cells.figure("lengthM", "length", Cells.LENGTH, NippleSize::lengthM));
 
     static final List<Column<Compatibility>> COMPATIBILITY = List.of(
-            Cells.words("liner", "liner", "lining", Compatibility::liner),
+            Cells.words("liner", "liner", "liner", Compatibility::liner),
             Cells.words("fluid", "fluid", "fluid", Compatibility::fluid),
             Cells.words("grade", "grade", "grade", row -> row.grade().word()),
             Cells.words("askFor", "ask for", "ask for", row -> Cells.known(row.askFor())),

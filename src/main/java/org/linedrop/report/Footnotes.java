@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Hose;
+import org.linedrop.circuit.Regulator;
 import org.linedrop.circuit.Run;
 import org.linedrop.result.PartRow;
 import org.linedrop.result.Result;
@@ -27,10 +28,20 @@ final class Footnotes {
                 circuit.surroundings().laminarUpToReynolds(),
                 circuit.surroundings().turbulentFromReynolds()));
         lines.add("Pressures are total, gauge: one row's out is the next row's in.");
+        regulators(circuit, lines);
         hoses(circuit, lines);
         lines.add("Solved in " + SolveStatus.of(result).iterations()
                 + " steps: flows balance and laws hold to 1e-9 of their scale or better (figures: --format json).");
         return lines;
+    }
+
+    /** What the figures of a regulator mean. */
+    private static void regulators(Circuit circuit, List<String> lines) {
+        if (circuit.devices().stream().anyMatch(Regulator.class::isInstance)) {
+            lines.add(
+                    "Regulator: floor or ceiling is the pressure it would be at wide open, open drop what it loses so;"
+                            + " control margin is how far it is from being wide open.");
+        }
     }
 
     private static List<String> doubtful(List<PartRow> rows) {

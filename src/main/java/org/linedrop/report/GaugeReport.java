@@ -183,7 +183,7 @@ public final class GaugeReport {
                 + " by one atmosphere.");
         notes.add("Height: a gauge that sits higher than the place, on a hose full of the fluid, reads "
                 + (low.equals(high) ? low : low + " to " + high) + " "
-                + Scale.DROP.unit(display).symbol() + " less per " + (display == Display.US ? "foot" : "metre")
+                + Scale.DROP.unit(display).symbol() + " less per " + (display.us() ? "foot" : "metre")
                 + " (lower: more); under acceleration also by how far ahead or aside it sits. height -: not given.");
         notes.add("Sensor error is not in the bands: a cheap underhood gauge has been seen to fall by 10 to 20 kPa"
                 + " (1.5 to 3 psi) as it warms (published; compare cold and hot, or with a second gauge).");

@@ -37,13 +37,13 @@ final class HoseColumns {
                 List.of(
                         Cells.words("family", "family", "family", HoseSize::family),
                         Cells.words("size", "size", "size", HoseSize::sizeText),
-                        Cells.words("liner", "liner", "lining", HoseSize::liner)),
+                        Cells.words("liner", "liner", "liner", HoseSize::liner)),
                 grade,
                 List.of(
                         Cells.one("bore low", Cells.BORE, false, HoseSize::boreM, Figure::low),
                         Cells.one("usual", Cells.BORE, false, HoseSize::boreM, Figure::value),
                         Cells.one("high", Cells.BORE, false, HoseSize::boreM, Figure::high),
-                        Cells.seen("least bend radius", Cells.LENGTH, true, HoseSize::minBendRadiusM),
+                        Cells.seen("min bend radius", Cells.LENGTH, true, HoseSize::minBendRadiusM),
                         Column.seen(
                                 "bore known", false, row -> row.boreM().status().word()),
                         Column.seen(
@@ -51,7 +51,7 @@ final class HoseColumns {
                 Cells.figure("boreM", "bore", Cells.BORE, HoseSize::boreM),
                 Cells.figure("roughnessM", "roughness", Cells.ROUGHNESS, HoseSize::roughnessM),
                 Cells.figure("outsideDiameterM", "outside diameter", Cells.LENGTH, HoseSize::outsideDiameterM),
-                Cells.figure("minBendRadiusM", "least bend radius", Cells.LENGTH, HoseSize::minBendRadiusM),
+                Cells.figure("minBendRadiusM", "minimum bend radius", Cells.LENGTH, HoseSize::minBendRadiusM),
                 Cells.figure("workingPressurePa", "working pressure", Cells.RATING, HoseSize::workingPressurePa),
                 Cells.figure("proofPressurePa", "proof pressure", Cells.RATING, HoseSize::proofPressurePa),
                 Cells.figure("burstPressurePa", "burst pressure", Cells.RATING, HoseSize::burstPressurePa),

@@ -38,11 +38,21 @@ public final class HowFarReport {
                 "Every figure was solved. The whole range was tried first, in steps; between two steps that do not differ"
                         + " nothing is looked for.");
         notes.add(
-                "worst bores: the same edge over the smallest and largest bores sold; - where nothing holds over all of"
+                "known to: how near to each other the two sides were solved. worst bores: the same edge over the smallest and largest bores sold; - where nothing holds over all of"
                         + " them.");
-        notes.add("root: the figure passes its bound; jump: it leaps over it; refused: beyond it nothing can be said.");
+        if (!edges.isEmpty()) {
+            notes.add(
+                    "passes: the figure passes its bound; jumps: it leaps over it; refused: beyond it there is no answer.");
+        }
+        edges.stream()
+                .filter(placed -> !placed.edge().decides().trouble().isEmpty())
+                .map(placed -> placed.answer().knob().path() + " past "
+                        + shown(placed.answer().knob(), placed.edge().inside(), display) + ": "
+                        + placed.edge().decides().trouble())
+                .distinct()
+                .forEach(notes::add);
         return Listing.of("how far", heading, columns(display), answers, notes)
-                .below("edges", "Edges, each solved on both sides", edges(), edges);
+                .below("edges", "Where holding ends, each end solved on both sides", edges(), edges);
     }
 
     private static List<Column<HowFar>> columns(Display display) {
@@ -132,13 +142,18 @@ public final class HowFarReport {
                                 "holds not",
                                 Scale.PURE,
                                 row -> row.edge().outside())
-                        .as("bracket", null, (row, look) -> bracket(row.edge())),
+                        .as("known to", null, (row, look) -> bracket(row.edge())),
                 Cells.words(
                         "side",
                         "side",
                         "holds",
                         row -> isTarget(row.answer()) ? "-" : row.edge().holdsBelow() ? "below" : "above"),
-                Cells.words("kind", "kind", "kind", row -> row.edge().kind().word()),
+                Cells.words("kind", "kind", "there", row -> row.edge().kind().word(), row -> switch (row.edge()
+                        .kind()) {
+                    case ROOT -> "passes";
+                    case JUMP -> "jumps";
+                    case REFUSED -> "refused";
+                }),
                 Cells.words(
                         "decides",
                         "decides",

@@ -12,6 +12,7 @@ import org.linedrop.result.SolveStatus;
 import org.linedrop.study.Advice;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.HoseSwell;
 import org.linedrop.units.Display;
 import tools.jackson.core.JsonGenerator;
 
@@ -107,6 +108,7 @@ public final class JsonReport {
         objects.array("rows", Columns.PARTS, solved ? usual.rows() : List.of());
         objects.array("points", Columns.POINTS, solved ? usual.points() : List.of());
         devices(solved ? usual.devices() : List.of());
+        objects.array("hoseSwell", SwellTable.COLUMNS, HoseSwell.of(usual));
         objects.array("limits", Columns.LIMITS, Standing.limits(check.result()));
         objects.array("warnings", Columns.NOTICES, solved ? usual.warnings() : List.<Notice>of());
         objects.array("assumptions", Columns.NOTICES, usual.assumptions());

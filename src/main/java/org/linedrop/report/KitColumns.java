@@ -88,14 +88,14 @@ final class KitColumns {
             Column.number("bendRadiusM", "bend radius", BENCH, row -> row.bend().radiusM()),
             Column.number(
                     "leastRadiusM",
-                    "least radius",
+                    "minimum radius",
                     BENCH,
                     row -> row.bend().leastM() == null
                             ? Double.NaN
                             : row.bend().leastM().value()),
             Column.text(
                     "leastRadiusFrom",
-                    "least radius from",
+                    "minimum radius from",
                     row -> row.bend().leastM() == null
                             ? null
                             : Columns.source(row.bend().leastM().source())));
@@ -221,7 +221,7 @@ final class KitColumns {
     }
 
     private static String price(KitItem row, Display display) {
-        boolean feet = row.byLength() && display == Display.US;
+        boolean feet = row.byLength() && display.us();
         String per = !row.byLength() ? "" : feet ? "/ft" : "/m";
         return Double.isNaN(row.price()) ? "-" : money(feet ? row.price() * FOOT_M : row.price()) + per;
     }
@@ -256,7 +256,7 @@ final class KitColumns {
         String figures = BENCH.text(bend.radiusM(), display)
                 + (least == null
                         ? ""
-                        : ", least " + BENCH.number(least.value(), display)
+                        : ", minimum " + BENCH.number(least.value(), display)
                                 + (least.status().doubtful() ? "?" : ""))
                 + (bend.ofRoute() ? ", by its way-points" : "");
         return switch (bend.verdict()) {

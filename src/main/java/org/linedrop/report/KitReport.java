@@ -20,6 +20,9 @@ import org.linedrop.units.Display;
 
 /** A kit as a page of text, CSV or JSON: what to buy first, then how to make it up. */
 public final class KitReport {
+    /** A list made for size has lines for sizes that this kit has not; a slip of the pen shows in the first few. */
+    private static final int UNUSED_SHOWN = 6;
+
     private final Kit kit;
     private final Display display;
     private final List<String> lines = new ArrayList<>();
@@ -276,7 +279,11 @@ public final class KitReport {
             }
         }
         if (!kit.unused().isEmpty()) {
-            told.add("- of your list, nothing here is called: " + String.join(", ", kit.unused()));
+            int shown = Math.min(kit.unused().size(), UNUSED_SHOWN);
+            int more = kit.unused().size() - shown;
+            told.add("- of your list of prices, nothing here is called: "
+                    + String.join("; ", kit.unused().subList(0, shown))
+                    + (more == 0 ? "" : "; and " + more + " more"));
         }
         if (!told.isEmpty()) {
             gap();

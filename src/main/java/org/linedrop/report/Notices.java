@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.linedrop.fact.Notice;
 import org.linedrop.study.CaseCheck;
 
@@ -14,11 +15,43 @@ import org.linedrop.study.CaseCheck;
 final class Notices {
     private Notices() {}
 
-    /** What is said, of which elements, in which cases. */
-    private record Said(Set<String> elements, Set<String> cases) {}
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
-    /** The same kind of notice with the same words. */
-    private record Words(String id, String text) {}
+    /** What is said, of which elements, in which cases. */
+    private static final class Said {
+        private final Set<String> elements = new LinkedHashSet<>();
+        private final Set<String> cases = new LinkedHashSet<>();
+        private final Set<String> texts = new LinkedHashSet<>();
+        private Notice worst;
+
+        Said(Notice first) {
+            this.worst = first;
+        }
+
+        void add(Notice notice, String caseName) {
+            elements.add(notice.element());
+            cases.add(caseName);
+            texts.add(notice.text());
+            if (beyond(notice) > beyond(worst)) {
+                worst = notice;
+            }
+        }
+
+        /** How far a figure is beyond what it is compared with, to either side; of what is only near it, how near. */
+        private static double beyond(Notice notice) {
+            double ratio = Math.abs(Math.log(notice.value() / notice.limit()));
+            return !Double.isFinite(ratio) ? 0 : notice.id().startsWith("near-") ? -ratio : ratio;
+        }
+    }
+
+    /** The same kind of notice with the same words, whatever its figures. */
+    private record Words(String id, String text) {
+        static Words of(Notice notice) {
+            boolean figures = Double.isFinite(notice.value());
+            return new Words(
+                    notice.id(), figures ? NUMBER.matcher(notice.text()).replaceAll("#") : notice.text());
+        }
+    }
 
     static List<String> lines(List<CaseCheck> cases, Function<CaseCheck, List<Notice>> which) {
         List<String> lines = new ArrayList<>();
@@ -40,26 +73,27 @@ final class Notices {
         Map<Words, Said> found = new LinkedHashMap<>();
         for (CaseCheck each : cases) {
             for (Notice notice : which.apply(each)) {
-                Said said = found.computeIfAbsent(
-                        new Words(notice.id(), notice.text()),
-                        words -> new Said(new LinkedHashSet<>(), new LinkedHashSet<>()));
-                said.elements().add(notice.element());
-                said.cases().add(each.caseName());
+                found.computeIfAbsent(Words.of(notice), words -> new Said(notice))
+                        .add(notice, each.caseName());
             }
         }
         List<String> lines = new ArrayList<>();
-        found.forEach((words, said) -> lines.add(line(words.text(), said, cases.size())));
+        found.values()
+                .forEach(said -> lines.add(line(
+                        said.worst.text() + (said.texts.size() > 1 ? " (the worst of these)" : ""),
+                        said,
+                        cases.size())));
         return lines;
     }
 
     private static String line(String text, Said said, int cases) {
         List<String> elements =
-                said.elements().stream().filter(element -> !element.isEmpty()).toList();
+                said.elements.stream().filter(element -> !element.isEmpty()).toList();
         boolean named = elements.size() == 1 && text.startsWith(elements.get(0));
         String of = elements.isEmpty() || named ? "" : String.join(", ", elements);
-        String where = said.cases().size() == cases
+        String where = said.cases.size() == cases
                 ? ""
-                : (said.cases().size() == 1 ? "case " : "cases ") + String.join(", ", said.cases());
+                : (said.cases.size() == 1 ? "case " : "cases ") + String.join(", ", said.cases);
         String head = of.isEmpty() || where.isEmpty() ? of + where : of + " (" + where + ")";
         return (head.isEmpty() ? "" : head + ": ") + text;
     }

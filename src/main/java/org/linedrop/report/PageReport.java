@@ -12,12 +12,14 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
 import org.linedrop.circuit.Service;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.report.draw.Element;
 import org.linedrop.result.RatingRow;
 import org.linedrop.result.Result;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.CaseVerdict;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.HoseSwell;
 import org.linedrop.units.Dimension;
 import org.linedrop.units.Display;
 
@@ -40,7 +42,7 @@ public final class PageReport {
     private PageReport(FeedCheck check, Display display) {
         this.cases = check.cases();
         this.circuit = Pictures.circuit(cases);
-        this.display = display;
+        this.display = TradeUnits.of(circuit, display);
         this.pictures = Pictures.of(check, display);
         this.shown = Pictures.shown(cases).orElse(null);
     }
@@ -136,8 +138,9 @@ public final class PageReport {
     /** The worst case leads. */
     private void answer() {
         Element section = section("Answer");
-        for (CaseCheck each : Standing.leading(cases)) {
-            section.add(sentence(each.sentence(display)).set("class", "answer " + tone(each)));
+        for (FeedCheck.Said each : new FeedCheck(Standing.leading(cases)).said(display)) {
+            section.add(sentence(each.sentence())
+                    .set("class", "answer " + tone(each.cases().get(0))));
         }
     }
 
@@ -247,6 +250,14 @@ public final class PageReport {
                 section.add(Element.of("h3", "Devices"));
                 section.addAll(PageTable.of(DeviceTable.table(result.devices(), display), "Devices"));
             }
+            List<HoseSwell> swells = HoseSwell.of(result);
+            if (!swells.isEmpty()) {
+                section.add(Element.of("h3", "Hose swell"));
+                section.addAll(
+                        PageTable.of(SwellTable.table(swells, display), "Hose swell: the most that new hose may have"));
+                SwellTable.notes(swells, display)
+                        .forEach(note -> section.add(Element.of("p", note).set("class", "note")));
+            }
             section.add(Element.of("h3", "Points"));
             section.addAll(PageTable.of(PointTable.of(each.result(), display), "Points"));
         }
@@ -273,7 +284,7 @@ public final class PageReport {
     private void notices() {
         List<CaseCheck> solved = cases.stream().filter(Standing::solved).toList();
         list("Warnings", Notices.said(solved, Notices::warnings));
-        list("Assumptions", Notices.said(cases, each -> each.result().usual().assumptions()));
+        list("Assumptions", Notices.said(cases, Standing::assumptions));
     }
 
     private void list(String heading, List<String> items) {

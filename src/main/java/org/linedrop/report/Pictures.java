@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.study.FlowPath;
@@ -17,11 +18,12 @@ public final class Pictures {
      * All pictures. Those of one case show the worst that was solved.
      *
      * @param check   the cases, at least one
-     * @param display units
+     * @param asked   units
      * @return circuit, pressure along each way, losses, pumps, bands, liners: as far as there is something to draw
      */
-    public static List<Picture> of(FeedCheck check, Display display) {
+    public static List<Picture> of(FeedCheck check, Display asked) {
         List<CaseCheck> cases = check.cases();
+        Display display = TradeUnits.of(circuit(cases), asked);
         List<Picture> pictures = new ArrayList<>();
         shown(cases).ifPresent(worst -> {
             pictures.addAll(CircuitPicture.of(worst, display));

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import org.linedrop.fact.Place;
 import org.linedrop.fact.Problem;
 import org.linedrop.fact.ProblemsException;
-import org.linedrop.study.kit.Kit;
 import org.linedrop.study.kit.KitItem;
 import org.linedrop.study.kit.OwnFigures;
 import org.linedrop.units.Dimension;
@@ -46,16 +45,16 @@ public final class PriceForm {
     }
 
     /**
-     * The form for a kit.
+     * The form, for things of a kit.
      *
-     * @param kit     the kit
+     * @param items   what it has a line for
      * @param display units of its figures
      * @return a table, ending with a line end
      */
-    public static String empty(Kit kit, Display display) {
-        boolean us = display == Display.US;
+    public static String empty(List<KitItem> items, Display display) {
+        boolean us = display.us();
         List<List<String>> records = new ArrayList<>();
-        for (KitItem item : kit.items()) {
+        for (KitItem item : items) {
             records.add(List.of(
                     CsvReport.guarded(item.item()),
                     item.byLength() ? KitColumns.LENGTH.unit(display).symbol() : PIECE,
@@ -116,7 +115,7 @@ public final class PriceForm {
         return List.copyOf(rows.values());
     }
 
-    private static final String START = "Start from the form that kit --price-form writes";
+    private static final String START = "Start from the form that --price-form writes";
 
     private void head(CsvRecord cells) {
         for (int i = 0; i < cells.getFieldCount(); i++) {

@@ -81,6 +81,10 @@ final class ResultSchema {
                 Schema.object(
                         "type", List.of("number", "null"), "description", "figures of its kind, SI unit in the key"));
         properties.put("devices", Schema.array(device));
+        properties.put(
+                "hoseSwell",
+                described(
+                        "the most that each brake hose may swell; empty for other circuits", rows(SwellTable.COLUMNS)));
         properties.put("limits", limits());
         properties.put("warnings", rows(Columns.NOTICES));
         properties.put("assumptions", rows(Columns.NOTICES));

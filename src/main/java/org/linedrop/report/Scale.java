@@ -53,17 +53,23 @@ record Scale(Unit metric, int decimals, Unit us, int usDecimals) {
         return new BigDecimal(display.number(0, dimension)).scale();
     }
 
+    /** Flows go with the display, which knows whether they are fuel. */
+    private boolean isFlow() {
+        return metric.dimension() == Dimension.VOLUME_FLOW;
+    }
+
     Unit unit(Display display) {
-        return display == Display.US ? us : metric;
+        return isFlow() ? display.unit(Dimension.VOLUME_FLOW) : display.us() ? us : metric;
     }
 
     int decimals(Display display) {
-        return display == Display.US ? usDecimals : decimals;
+        return isFlow() ? decimals(display, Dimension.VOLUME_FLOW) : display.us() ? usDecimals : decimals;
     }
 
     /** With its usual decimals; a dash when not known. */
     String number(double si, Display display) {
-        return number(si, display, decimals(display));
+        boolean flow = isFlow() && Double.isFinite(si);
+        return number(si, display, flow ? display.decimals(si, Dimension.VOLUME_FLOW) : decimals(display));
     }
 
     String number(double si, Display display, int places) {

@@ -137,7 +137,7 @@ public final class SensitivityReport {
 
     /** A step of a size that somebody would take. */
     private static double step(Knob knob, Display display) {
-        boolean us = display == Display.US;
+        boolean us = display.us();
         return switch (knob.dimension()) {
             case LENGTH -> {
                 if (knob.key().endsWith("bore") || knob.key().equals("restrictor")) {
@@ -158,7 +158,7 @@ public final class SensitivityReport {
     }
 
     private static String shownStep(Knob knob, Display display) {
-        boolean us = display == Display.US;
+        boolean us = display.us();
         return switch (knob.dimension()) {
             case LENGTH -> {
                 if (knob.key().endsWith("bore") || knob.key().equals("restrictor")) {

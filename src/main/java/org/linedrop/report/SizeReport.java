@@ -1,8 +1,10 @@
 package org.linedrop.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.study.SizeAnswer;
 import org.linedrop.study.SizeAnswer.Decisive;
@@ -48,10 +50,23 @@ public final class SizeReport {
                 answer.lookedAt(),
                 answer.solved(),
                 answer.exact() ? " The first is the least of all." : " The first is not proven to be the least."));
-        answer.leftOut().forEach(reason -> notes.add("Not chosen: " + reason + "."));
+        leftOut(answer.leftOut()).forEach(reason -> notes.add("Not chosen: " + reason + "."));
         notes.addAll(answer.notes());
         return Listing.of("size", answer.sentence(display), SETS, places, notes)
                 .below("runs", "What each run becomes", RUNS, runs);
+    }
+
+    /** What is left out for the same reason stands together. */
+    private static List<String> leftOut(List<String> each) {
+        Map<String, List<String>> by = new LinkedHashMap<>();
+        for (String one : each) {
+            int cut = one.lastIndexOf(": ");
+            by.computeIfAbsent(one.substring(Math.max(0, cut)), reason -> new ArrayList<>())
+                    .add(one.substring(0, Math.max(0, cut)));
+        }
+        List<String> lines = new ArrayList<>();
+        by.forEach((reason, choices) -> lines.add(String.join(", ", choices) + reason));
+        return lines;
     }
 
     private static final List<Column<Place>> SETS = List.of(
@@ -66,17 +81,17 @@ public final class SizeReport {
             StudyCells.count(
                     "adaptersAdded",
                     "adapters added",
-                    "adapters more",
+                    "adapters added",
                     row -> row.set().adaptersAdded()),
             StudyCells.count(
                     "adaptersDropped",
                     "adapters dropped",
-                    "less",
+                    "dropped",
                     row -> row.set().adaptersDropped()),
             StudyCells.count(
                     "sealingFacesMore",
                     "sealing faces more",
-                    "faces more",
+                    "faces added",
                     row -> row.set().sealingFacesMore()),
             Cells.words(
                     "decisive",
@@ -113,12 +128,12 @@ public final class SizeReport {
             Cells.words(
                     "added",
                     "adapters added",
-                    "adapters more: bores, faces",
+                    "adapters added",
                     row -> words(row.run().added())),
             Cells.words(
                     "dropped",
                     "adapters dropped",
-                    "adapters less",
+                    "adapters dropped",
                     row -> words(row.run().dropped())));
 
     private static @Nullable String decisive(@Nullable Decisive decisive) {

@@ -1,11 +1,16 @@
 package org.linedrop.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Service;
+import org.linedrop.fact.Notice;
+import org.linedrop.fact.Source;
+import org.linedrop.fact.Status;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.LimitRow;
 import org.linedrop.result.RatingRow;
@@ -21,6 +26,11 @@ final class Standing {
             .thenComparingDouble(each -> margin(each));
     private static final Comparator<LimitRow> WORST_LIMIT =
             Comparator.<LimitRow>comparingInt(row -> rank(row.verdict())).thenComparingDouble(each -> margin(each));
+
+    private static final String SERVICES = Arrays.stream(Service.values())
+            .map(Service::word)
+            .filter(word -> !word.equals("injected fuel"))
+            .collect(Collectors.joining(", "));
 
     private Standing() {}
 
@@ -39,6 +49,20 @@ final class Standing {
             return List.of();
         }
         return RatingRow.of(cases.stream().map(CaseCheck::result).toList());
+    }
+
+    /** What was assumed; where no service is said, what that leaves out. */
+    static List<Notice> assumptions(CaseCheck check) {
+        List<Notice> all = new ArrayList<>(check.result().usual().assumptions());
+        if (check.result().circuit().service() == null) {
+            all.add(Notice.of(
+                    "no-service",
+                    "",
+                    "no service is given, so no usual limits, rules of thumb and cautions of one are here: write service:"
+                            + " injected fuel, or " + SERVICES,
+                    Source.of("the circuit file", Status.GIVEN)));
+        }
+        return all;
     }
 
     /** The limits of a case as reports show them. */

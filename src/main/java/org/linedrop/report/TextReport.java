@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.result.DeviceRow;
 import org.linedrop.result.Result;
 import org.linedrop.study.CaseCheck;
 import org.linedrop.study.FeedCheck;
+import org.linedrop.study.HoseSwell;
 import org.linedrop.units.Display;
 
 /** A checked circuit as a page of text, 120 columns wide: the answer first, then where it comes from. */
@@ -20,7 +22,7 @@ public final class TextReport {
     private TextReport(FeedCheck check, Display display) {
         this.cases = check.cases();
         this.circuit = cases.get(0).result().circuit();
-        this.display = display;
+        this.display = TradeUnits.of(circuit, display);
     }
 
     /**
@@ -71,8 +73,8 @@ public final class TextReport {
     }
 
     private void sentences() {
-        for (CaseCheck each : Standing.leading(cases)) {
-            lines.addAll(Plain.wrap(each.sentence(display), Plain.WIDTH, 2));
+        for (FeedCheck.Said each : new FeedCheck(Standing.leading(cases)).said(display)) {
+            lines.addAll(Plain.wrap(each.sentence(), Plain.WIDTH, 2));
         }
         lines.add("");
         lines.addAll(Plain.wrap(circuit.title(), Plain.WIDTH, 0));
@@ -94,6 +96,13 @@ public final class TextReport {
         if (!devices.isEmpty()) {
             lines.add("");
             lines.addAll(DeviceTable.lines(devices, display));
+        }
+        List<HoseSwell> swells = HoseSwell.of(result);
+        if (!swells.isEmpty()) {
+            lines.add("");
+            lines.addAll(Plain.wrap(SwellTable.heading(check.caseName()), Plain.WIDTH, 2));
+            lines.addAll(SwellTable.table(swells, display).lines());
+            SwellTable.notes(swells, display).forEach(note -> lines.addAll(Plain.wrap(note, Plain.WIDTH, 2)));
         }
     }
 
@@ -132,7 +141,7 @@ public final class TextReport {
     private void notices() {
         List<CaseCheck> solved = cases.stream().filter(Standing::solved).toList();
         block("Warnings", Notices.lines(solved, Notices::warnings));
-        block("Assumptions", Notices.lines(cases, each -> each.result().usual().assumptions()));
+        block("Assumptions", Notices.lines(cases, Standing::assumptions));
     }
 
     private void block(String heading, List<String> block) {

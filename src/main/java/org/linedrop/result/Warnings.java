@@ -31,6 +31,11 @@ final class Warnings {
     /** A share of the flow scale under which a flow has no sense. */
     private static final double BACKWARDS = 1e-6;
 
+    /** Bend radius in bores under which a hose without a row is warned of; the tightest rows known are 5 to 6. */
+    private static final double TIGHT_BORES = 2.5;
+
+    private static final Source KINK = Source.of("Rows of hose: none bends tighter than five bores", Status.GUESSED);
+
     private final Result result;
     private final Circuit circuit;
     private final List<Notice> found = new ArrayList<>();
@@ -93,6 +98,28 @@ final class Warnings {
         }
     }
 
+    /** Where no least bend radius is known, a bend that any hose would kink in. */
+    private void tight(Hose hose, double radiusM, double boreM) {
+        double least = TIGHT_BORES * boreM;
+        if (radiusM < least) {
+            found.add(new Notice(
+                    "bend-tight",
+                    hose.id(),
+                    String.format(
+                            Locale.ROOT,
+                            "bent to %.0f mm, under %.1f bores (%.0f mm): no minimum bend radius of %s is known here, but so"
+                                    + " tight it would kink. Ask its maker",
+                            radiusM * 1000,
+                            TIGHT_BORES,
+                            least * 1000,
+                            hose.size().name()),
+                    radiusM,
+                    least,
+                    "m",
+                    KINK));
+        }
+    }
+
     private void parts() {
         for (Run run : circuit.runs()) {
             for (Part part : run.parts()) {
@@ -114,13 +141,16 @@ final class Warnings {
                     hose.id(),
                     String.format(
                             Locale.ROOT,
-                            "bent to %.0f mm, under the least bend radius of %.0f mm",
+                            "bent to %.0f mm, under the minimum bend radius of %.0f mm",
                             hose.bends().radiusM() * 1000,
                             least.value() * 1000),
                     hose.bends().radiusM(),
                     least.value(),
                     "m",
                     least.source()));
+        }
+        if (hose.bends() != null && least == null) {
+            tight(hose, hose.bends().radiusM(), hose.size().boreM().value());
         }
         if (hose.size().convoluted() && hose.lossFactor() == null) {
             found.add(Notice.of(

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.result.LimitRow;
 import org.linedrop.solver.Outcome;
 import org.linedrop.units.Dimension;
@@ -18,7 +19,7 @@ final class BottleneckSentences {
 
     private BottleneckSentences(Bottleneck answer, Display display) {
         this.answer = answer;
-        this.display = display;
+        this.display = TradeUnits.of(answer.check().result().circuit(), display);
     }
 
     static String of(Bottleneck answer, Display display) {

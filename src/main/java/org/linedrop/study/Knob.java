@@ -318,11 +318,11 @@ public final class Knob implements Serializable {
         if (!Double.isFinite(si)) {
             return "-";
         }
-        boolean us = display == Display.US;
+        boolean us = display.us();
         String symbol = switch (dimension()) {
             case LENGTH -> us ? Math.abs(si) < 0.1 ? "in" : "ft" : Math.abs(si) < 0.1 && si != 0 ? "mm" : "m";
             case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> us ? "psi" : "kPa";
-            case VOLUME_FLOW -> us ? "US gal/h" : "L/h";
+            case VOLUME_FLOW -> display.unit(Dimension.VOLUME_FLOW).symbol();
             case MASS_FLOW -> us ? "lb/h" : "kg/h";
             case TEMPERATURE -> us ? "F" : "C";
             case POWER -> us ? "hp" : "kW";

@@ -187,6 +187,6 @@ final class LinerSentences {
 
     private String kpa(double pressurePa) {
         Unit unit = display.unit(Dimension.PRESSURE_DIFFERENCE);
-        return Units.fixed(pressurePa, unit, display == Display.US ? 3 : 2) + " " + unit.symbol();
+        return Units.fixed(pressurePa, unit, display.us() ? 3 : 2) + " " + unit.symbol();
     }
 }

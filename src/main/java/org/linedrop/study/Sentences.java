@@ -1,12 +1,18 @@
 package org.linedrop.study;
 
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Limit;
 import org.linedrop.circuit.OneWayValve;
+import org.linedrop.circuit.Pump;
 import org.linedrop.circuit.Service;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.circuit.form.LimitText;
 import org.linedrop.fact.Notice;
 import org.linedrop.result.CaseResult;
@@ -22,17 +28,128 @@ import org.linedrop.units.Units;
 
 /** Writes the answer to one case as sentences. */
 final class Sentences {
+    private static final String OUTSIDE = "outside pump table";
+
     private final CaseCheck check;
     private final Display display;
     private final StringBuilder text = new StringBuilder();
 
     private Sentences(CaseCheck check, Display display) {
         this.check = check;
-        this.display = display;
+        this.display = TradeUnits.of(check.result().circuit(), display);
     }
 
     static String of(CaseCheck check, Display display) {
         return new Sentences(check, display).write();
+    }
+
+    /** A case that falls short as another that was told: what differs. */
+    static String too(CaseCheck check, CaseCheck before, Display display) {
+        return new Sentences(check, display).tooAs(before);
+    }
+
+    /**
+     * Several cases in which every limit holds.
+     *
+     * @param nearest the one whose nearest limit is nearest
+     * @param cases   all of them
+     * @param all     how many cases were looked at
+     */
+    static String together(CaseCheck nearest, List<CaseCheck> cases, int all, Display display) {
+        return new Sentences(nearest, display).all(cases, all);
+    }
+
+    /** Brakes. */
+    static String quantitiesOnly(List<CaseCheck> cases, int all) {
+        return (cases.size() == 1 && all > 1 || cases.size() == 1 && named(cases.get(0))
+                        ? cases.get(0).caseName() + ": "
+                        : "")
+                + "Volume, flow and swell only; brakes are not for us to judge.";
+    }
+
+    private static boolean named(CaseCheck check) {
+        return !check.caseName().equals(Circuit.UNNAMED_CASE);
+    }
+
+    private String tooAs(CaseCheck before) {
+        LimitRow row = Objects.requireNonNull(check.decisive());
+        text.append("UNDERSIZED ")
+                .append(at())
+                .append("too: ")
+                .append(gets(row))
+                .append(", ")
+                .append(off(row))
+                .append('.');
+        CaseCheck.Mend mend = Objects.requireNonNull(check.mend());
+        LimitRow then = mend.limit();
+        text.append(" The same change brings it to ").append(amount(then.value(), then));
+        text.append(", ").append(difference(then.margin(), then)).append(" to spare");
+        least(mend.result(), then);
+        text.append('.');
+        if (mend.draw() != null) {
+            text.append(" It then holds up to ")
+                    .append(mend.draw().words(display))
+                    .append('.');
+        }
+        pump();
+        LargestDraw draw = check.draw();
+        LargestDraw same = before.draw();
+        if (draw != null
+                && (same == null
+                        || !draw.words(display).equals(same.words(display))
+                        || !draw.ends().equals(same.ends()))) {
+            draw();
+        }
+        return text.toString();
+    }
+
+    private String all(List<CaseCheck> cases, int all) {
+        LimitRow row = Objects.requireNonNull(check.decisive());
+        boolean oversized = cases.stream().allMatch(each -> each.verdict() == CaseVerdict.OVERSIZED);
+        Set<String> unknown = new LinkedHashSet<>();
+        cases.forEach(each -> unknown.addAll(notJudged(each)));
+        text.append(oversized ? "OVERSIZED: " : "ADEQUATE: ")
+                .append(cases.size() == all ? "in every case " : where(cases) + " ")
+                .append(
+                        unknown.isEmpty()
+                                ? "every limit holds; nearest is "
+                                : "every limit that can be judged holds; nearest is ")
+                .append(nearest(row));
+        least(check.result(), row);
+        text.append(", in case ").append(check.caseName()).append('.');
+        if (oversized) {
+            text.append(" It would also hold one size smaller everywhere.");
+        }
+        unknown.forEach(each -> text.append(" Not judged: ").append(each).append('.'));
+        cases.stream()
+                .filter(each -> each.draw() != null)
+                .min(Comparator.comparingDouble(
+                        each -> Objects.requireNonNull(each.draw()).usualSi()))
+                .ifPresent(tightest -> {
+                    Sentences its = new Sentences(tightest, display);
+                    its.draw();
+                    String words = its.text.toString();
+                    text.append(words, 0, words.indexOf("; beyond"))
+                            .append(", tightest ")
+                            .append(tightest == check ? "there" : "in case " + tightest.caseName())
+                            .append(words, words.indexOf("; beyond"), words.length());
+                });
+        outsideItsTable(check);
+        return text.toString();
+    }
+
+    /** {@code in cases launch, low volts and hot idle}. */
+    private static String where(List<CaseCheck> cases) {
+        List<String> names = cases.stream().map(CaseCheck::caseName).toList();
+        return "in cases " + String.join(", ", names.subList(0, names.size() - 1)) + " and "
+                + names.get(names.size() - 1);
+    }
+
+    private static List<String> notJudged(CaseCheck check) {
+        return check.result().limits().stream()
+                .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
+                .map(limit -> limit.limit().id() + " (" + limit.reason() + ")")
+                .toList();
     }
 
     private String write() {
@@ -44,7 +161,7 @@ final class Sentences {
                     + check.result().usual().detail();
         }
         if (check.result().circuit().service() == Service.BRAKE) {
-            return check.caseName() + ": volume and flow only; brakes are not for us to judge.";
+            return quantitiesOnly(List.of(check), 1);
         }
         if (verdict == null || limit == null) {
             return "NO VERDICT: " + at() + "no limit is given that could be judged; the table says where"
@@ -68,7 +185,21 @@ final class Sentences {
             default -> holds(limit, verdict);
         }
         draw();
+        outsideItsTable(check);
         return text.toString();
+    }
+
+    /** What a pump gives outside of its table is nobody's figure: not a thing to be left to the warnings. */
+    private void outsideItsTable(CaseCheck of) {
+        for (DeviceRow device : of.result().usual().devices()) {
+            if (device.state().startsWith(OUTSIDE)) {
+                text.append(" The ")
+                        .append(device.id())
+                        .append(" is outside its table there")
+                        .append(device.state().substring(OUTSIDE.length()).replaceFirst("^: (.*)", " ($1)"))
+                        .append(": give it more of its curve.");
+            }
+        }
     }
 
     /** {@code at full load }, or nothing where the file does not name its case. */
@@ -288,8 +419,12 @@ final class Sentences {
 
     private void unsure(LimitRow row) {
         text.append(at()).append(gets(row));
-        if (!row.reason().isEmpty()) {
-            text.append(": ").append(row.reason()).append('.');
+        String onePoint = onePoint();
+        if (!row.reason().isEmpty() || (row.margin() < 0 && !onePoint.isEmpty())) {
+            text.append(": ")
+                    .append(row.reason().isEmpty() ? onePoint : row.reason())
+                    .append('.')
+                    .append(onePoint.isEmpty() ? "" : " Give the pump its curves: before you change a line.");
             return;
         }
         if (row.margin() >= 0) {
@@ -317,6 +452,15 @@ final class Sentences {
         if (row.margin() < 0) {
             mend();
         }
+    }
+
+    /** Why a pump that is known by one point is to be asked before any line; empty without one. */
+    private String onePoint() {
+        return check.result().circuit().devices().stream()
+                .filter(device -> device instanceof Pump pump && pump.bound())
+                .findFirst()
+                .map(pump -> "the " + pump.id() + " is known by one point, and gives at least what is shown")
+                .orElse("");
     }
 
     private String toMeasure() {
@@ -413,9 +557,7 @@ final class Sentences {
     }
 
     private void holds(LimitRow row, CaseVerdict verdict) {
-        List<LimitRow> unknown = check.result().limits().stream()
-                .filter(limit -> limit.verdict() == Verdict.NOT_JUDGED)
-                .toList();
+        List<String> unknown = notJudged(check);
         text.append(at())
                 .append(
                         unknown.isEmpty()
@@ -427,12 +569,6 @@ final class Sentences {
         if (verdict == CaseVerdict.OVERSIZED) {
             text.append(" It would also hold one size smaller everywhere.");
         }
-        for (LimitRow limit : unknown) {
-            text.append(" Not judged: ")
-                    .append(limit.limit().id())
-                    .append(" (")
-                    .append(limit.reason())
-                    .append(").");
-        }
+        unknown.forEach(each -> text.append(" Not judged: ").append(each).append('.'));
     }
 }

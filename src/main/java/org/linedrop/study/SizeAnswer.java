@@ -237,11 +237,18 @@ public record SizeAnswer(
     private String amount(double amount, Display display) {
         return switch (question.by()) {
             case SMALLEST ->
-                display == Display.US
+                display.us()
                         ? fixed(amount, "US gal", Dimension.VOLUME) + " of fluid"
                         : fixed(amount, "L", Dimension.VOLUME) + " of fluid";
-            case LIGHTEST -> fixed(amount, display == Display.US ? "lb" : "kg", Dimension.MASS);
-            case CHEAPEST -> String.format(Locale.ROOT, "%.2f of your money", amount);
+            case LIGHTEST -> fixed(amount, display.us() ? "lb" : "kg", Dimension.MASS);
+            case CHEAPEST ->
+                String.format(
+                        Locale.ROOT,
+                        "%.2f %s",
+                        amount,
+                        question.own().currency().isEmpty()
+                                ? "by your prices"
+                                : question.own().currency());
         };
     }
 

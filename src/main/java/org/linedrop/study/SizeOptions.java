@@ -1,12 +1,16 @@
 package org.linedrop.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.linedrop.catalogue.AdapterSize;
 import org.linedrop.catalogue.Compatibility;
 import org.linedrop.circuit.Adapter;
 import org.linedrop.circuit.Change;
@@ -18,9 +22,12 @@ import org.linedrop.circuit.Tube;
 import org.linedrop.fact.Figure;
 import org.linedrop.fact.ProblemsException;
 import org.linedrop.study.SizeAnswer.Fitting;
+import org.linedrop.study.kit.KitItem;
+import org.linedrop.study.kit.RunItems;
 
 /** What one run may become, and what each of these comes to. */
 final class SizeOptions {
+    private static final Pattern DIGITS = Pattern.compile("\\d+");
     private static final int SIZES_DOWN = 2;
     private static final int SIZES_UP = 3;
 
@@ -33,6 +40,7 @@ final class SizeOptions {
     private final SizeQuestion question;
     private final Circuit circuit;
     private final Set<String> leftOut = new LinkedHashSet<>();
+    private final Map<String, KitItem> items = new LinkedHashMap<>();
 
     SizeOptions(SizeQuestion question, Circuit circuit) {
         this.question = question;
@@ -86,6 +94,19 @@ final class SizeOptions {
         return List.copyOf(leftOut);
     }
 
+    /** What the options looked at take, in the order of a kit. */
+    List<KitItem> items() {
+        List<KitItem> all = new ArrayList<>(items.values());
+        all.sort(Comparator.comparing(KitItem::group).thenComparing(item -> counted(item.item())));
+        return List.copyOf(all);
+    }
+
+    /** A name that sorts -4 before -10. */
+    private static String counted(String name) {
+        return DIGITS.matcher(name)
+                .replaceAll(number -> "0".repeat(Math.max(0, 6 - number.group().length())) + number.group());
+    }
+
     /** Names of the runs whose size may change. */
     List<String> runs() {
         List<String> able = circuit.runs().stream()
@@ -134,7 +155,7 @@ final class SizeOptions {
                 }
             }
         }
-        options.sort(java.util.Comparator.comparingDouble((Option option) -> option.amount(question.by()))
+        options.sort(Comparator.comparingDouble((Option option) -> option.amount(question.by()))
                 .thenComparingDouble(Option::volumeM3)
                 .thenComparing(Option::words));
         return options;
@@ -158,7 +179,7 @@ final class SizeOptions {
             if (part instanceof Hose hose && !fluid.isEmpty()) {
                 Compatibility row = with.catalogue().compatibility(hose.size().liner(), fluid);
                 if (row.grade() == Compatibility.Grade.NOT_RECOMMENDED) {
-                    leftOut.add(run.id() + " in " + hose.size().family() + ": its lining ("
+                    leftOut.add(run.id() + " in " + hose.size().family() + ": its liner ("
                             + hose.size().liner() + ") is not recommended for "
                             + with.surroundings().fluid().name());
                     return false;
@@ -203,7 +224,6 @@ final class SizeOptions {
         double density = with.surroundings().fluidState().densityKgPerM3();
         double volume = 0;
         double mass = 0;
-        double price = 0;
         for (Part part : run.parts()) {
             if (part instanceof Hose hose) {
                 volume += area(hose.size().boreM()) * hose.lengthM().value();
@@ -218,7 +238,10 @@ final class SizeOptions {
                         Math.PI / 4 * outside * outside - area(tube.size().boreM());
                 mass += metal * tube.lengthM().value() * metal(tube.size().material());
             }
-            price += price(part);
+        }
+        List<KitItem> bought = RunItems.of(with, run, question.own());
+        for (KitItem item : bought) {
+            items.putIfAbsent(item.item(), item);
         }
         List<Fitting> before = fittings(run(circuit, run.id()));
         List<Fitting> after = fittings(run);
@@ -231,7 +254,7 @@ final class SizeOptions {
                 without(before, after),
                 volume,
                 mass + volume * density,
-                price);
+                price(bought));
     }
 
     private static double area(Figure bore) {
@@ -247,13 +270,18 @@ final class SizeOptions {
         for (Part part : run.parts()) {
             if (part instanceof Adapter adapter) {
                 fittings.add(new Fitting(
-                        adapter.size().kind() + " " + adapter.size().text(),
+                        name(adapter.size()),
                         adapter.size().fromBoreM().value(),
                         adapter.size().toBoreM().value(),
                         adapter.size().sealingFaces()));
             }
         }
         return fittings;
+    }
+
+    /** In flow order; a union has the same size on both sides. */
+    private static String name(AdapterSize size) {
+        return size.kind() + " " + (size.kind().equals("union") ? size.from().sizeName() : size.text());
     }
 
     /** Those of the first list that the second has not, one for one; the same fitting in another size is no change. */
@@ -274,41 +302,20 @@ final class SizeOptions {
         return fitting.words().substring(0, fitting.words().indexOf(' '));
     }
 
-    private double price(Part part) {
-        if (part instanceof Hose hose) {
-            int ends = (hose.fromEnd() == null ? 0 : 1) + (hose.toEnd() == null ? 0 : 1);
-            String size = hose.size().sizeText();
-            double each = ends == 0 ? 0 : price("end " + size, "end");
-            return price(hose.size().name(), "hose " + size, "hose")
-                            * hose.lengthM().value()
-                    + ends * each;
-        }
-        if (part instanceof Tube tube) {
-            return price("tube -" + tube.size().dash(), "tube") * tube.lengthM().value();
-        }
-        if (part instanceof Adapter adapter) {
-            String kind = adapter.size().kind();
-            String text = adapter.size().text();
-            return kind.equals("reducer")
-                    ? price("adapter " + text, "reducer " + text, "adapter")
-                    : price(kind + " " + text, kind, kind.equals("union") ? "adapter" : kind);
-        }
-        return 0;
-    }
-
-    /** The first price given under one of these names. */
-    private double price(String... names) {
-        for (String name : names) {
-            for (SizeQuestion.Price price : question.prices()) {
-                if (price.item().strip().toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT))) {
-                    return price.amount();
-                }
+    /** What a run costs; NaN when a price is missing. */
+    private double price(List<KitItem> items) {
+        double price = 0;
+        List<String> missing = new ArrayList<>();
+        for (KitItem item : items) {
+            if (Double.isNaN(item.cost())) {
+                missing.add(item.item());
             }
+            price += item.cost();
         }
-        if (question.by() == SizeQuestion.Objective.CHEAPEST) {
-            leftOut.add("no price is given for " + names[0] + " (or for every " + names[names.length - 1] + ")");
+        if (!missing.isEmpty() && question.by() == SizeQuestion.Objective.CHEAPEST) {
+            missing.forEach(item -> leftOut.add(item + ": no price is given"));
         }
-        return Double.NaN;
+        return price;
     }
 
     static @Nullable Option asWritten(List<Option> options) {

@@ -2,6 +2,7 @@ package org.linedrop.study;
 
 import java.io.Serializable;
 import java.util.List;
+import org.linedrop.study.kit.OwnFigures;
 
 /**
  * Which sizes to look for.
@@ -10,7 +11,8 @@ import java.util.List;
  * @param runs      runs whose size may change, by name; empty for all that hold a hose or a tube
  * @param families  hose families to choose from; empty for the family each run has
  * @param dashes    dash sizes to choose from; empty for those from two sizes under to three over what a run has
- * @param prices    what things cost, for {@link Objective#CHEAPEST} and to be shown otherwise
+ * @param own       what things cost, by the names of a kit, for {@link Objective#CHEAPEST} and to be shown otherwise; its
+ *                  masses and cut-offs are not asked
  * @param most      how many sets are looked at in full before the answer is no longer the proven least, at least 1
  * @param runnersUp how many further sets are wanted
  */
@@ -19,7 +21,7 @@ public record SizeQuestion(
         List<String> runs,
         List<String> families,
         List<Integer> dashes,
-        List<Price> prices,
+        OwnFigures own,
         int most,
         int runnersUp)
         implements Serializable {
@@ -32,7 +34,6 @@ public record SizeQuestion(
         runs = List.copyOf(runs);
         families = List.copyOf(families);
         dashes = List.copyOf(dashes);
-        prices = List.copyOf(prices);
         if (!(most >= 1 && runnersUp >= 0)) {
             throw new IllegalArgumentException("sets to look at must be at least 1 and runners-up at least 0, but are "
                     + most + " and " + runnersUp);
@@ -46,7 +47,7 @@ public record SizeQuestion(
      * @return the question
      */
     public static SizeQuestion of(Objective by) {
-        return new SizeQuestion(by, List.of(), List.of(), List.of(), List.of(), USUAL_MOST, 2);
+        return new SizeQuestion(by, List.of(), List.of(), List.of(), OwnFigures.NONE, USUAL_MOST, 2);
     }
 
     /** What is to be least. */
@@ -71,28 +72,6 @@ public record SizeQuestion(
          */
         public String word() {
             return word;
-        }
-    }
-
-    /**
-     * What a thing costs. Hose and tube go by the metre, ends and fittings by the piece.
-     *
-     * @param item   what it is, the more closely said wins: {@code race PTFE -8}, {@code hose -8}, {@code hose};
-     *               {@code end -8}, {@code end}; {@code tube -6}, {@code tube}; {@code adapter -6 to -8}, {@code
-     *               adapter}; {@code bulkhead}, {@code union}, {@code valve}
-     * @param amount in a currency of the asker's, not negative
-     */
-    public record Price(String item, double amount) implements Serializable {
-        /**
-         * Checks the amount; NaN fails.
-         *
-         * @param item   what it is
-         * @param amount in a currency of the asker's, not negative
-         */
-        public Price {
-            if (!(amount >= 0) || Double.isInfinite(amount)) {
-                throw new IllegalArgumentException("the price of " + item + " must be 0 or more, but is " + amount);
-            }
         }
     }
 }

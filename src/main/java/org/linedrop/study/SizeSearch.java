@@ -13,6 +13,8 @@ import org.linedrop.study.SizeAnswer.RunSize;
 import org.linedrop.study.SizeAnswer.SizeSet;
 import org.linedrop.study.SizeAnswer.Smaller;
 import org.linedrop.study.SizeOptions.Option;
+import org.linedrop.study.kit.KitItem;
+import org.linedrop.study.kit.OwnFigures;
 
 /**
  * The smallest, lightest or cheapest set of sizes that holds every limit in every case. Sets are looked at from the
@@ -25,7 +27,7 @@ public final class SizeSearch {
                     + " the devices in it, keep the size they are written with; a change of size there takes an adapter,"
                     + " whose loss is counted. A plain joint is bought in the sizes that meet.",
             "Holds: at usual, smallest and largest bores sold, in every case of the file. A hose over a rating that can"
-                    + " be judged, or whose lining is not recommended for the fluid, is not chosen.",
+                    + " be judged, or whose liner is not recommended for the fluid, is not chosen.",
             "Fluid: what hoses and tubes hold. Weight: hose, tube metal and fluid; ends and fittings weigh nothing here,"
                     + " and metal is taken at 2700 (aluminium), 7850 (steel) and 8900 kg/m3 (copper nickel), from"
                     + " memory.");
@@ -66,6 +68,29 @@ public final class SizeSearch {
      */
     public static SizeAnswer of(Circuit circuit, SizeQuestion question, Progress progress) {
         return new SizeSearch(circuit, question, progress).answer();
+    }
+
+    /**
+     * What the sizes to choose from take: the list whose prices {@link SizeQuestion.Objective#CHEAPEST} asks for.
+     *
+     * @param circuit  the circuit
+     * @param question what is wanted; its prices and what is to be least do not count
+     * @return the things of all sizes of all runs asked for, each once, under the names of a kit
+     * @throws IllegalArgumentException when the question names a run that is not there
+     */
+    public static List<KitItem> items(Circuit circuit, SizeQuestion question) {
+        SizeQuestion all = new SizeQuestion(
+                SizeQuestion.Objective.SMALLEST,
+                question.runs(),
+                question.families(),
+                question.dashes(),
+                OwnFigures.NONE,
+                question.most(),
+                question.runnersUp());
+        SizeOptions possible =
+                new SizeOptions(all, circuit.in(circuit.caseNames().get(0)));
+        possible.runs().forEach(possible::of);
+        return possible.items();
     }
 
     private SizeAnswer answer() {

@@ -58,6 +58,41 @@ class CircuitProblemsTest {
             """;
 
     @Test
+    void whatABeginnerCallsByAnotherNameIsSentToTheRightPlace() {
+        String file = """
+                linedrop: 1
+                fluid: E10
+                temperature: 30 C
+                points:
+                  tank: {kind: tank}
+                  gauge: {kind: gauge}
+                  rail: {kind: draw, takes: 100 %}
+                devices:
+                  pump: {kind: pump, runs at: 13.5 V}
+                  regulator: {kind: regulator}
+                runs:
+                  feed:
+                    from: tank
+                    to: rail
+                    parts:
+                      - pump
+                      - {tee: -6}
+                      - {hose: -6 PTFE, length: 1 m, ends: none}
+                engine: {rpm: 6000 rpm}
+                """;
+        assertThat(lines(file))
+                .anySatisfy(line -> assertThat(line).contains("kind of point \"gauge\". A gauge takes no flow"))
+                .anySatisfy(line -> assertThat(line).contains("\"100 %\" of what? Write 100 % of engine"))
+                .anySatisfy(line -> assertThat(line).contains("one point only, gives: 255 L/h at 276 kPa"))
+                .anySatisfy(line -> assertThat(line).contains("Write bypass regulator where it spills"))
+                .anySatisfy(line -> assertThat(line).contains("Write - {through: pump}"))
+                .anySatisfy(line -> assertThat(line).contains("A tee or Y block is a point"))
+                .anySatisfy(
+                        line -> assertThat(line).contains("the family stands first. Write for example race PTFE -6"))
+                .anySatisfy(line -> assertThat(line).contains("an engine has no key \"rpm\""));
+    }
+
+    @Test
     void aCaseThatNamesNothingIsAnError() {
         assertThat(lines(GOOD + "cases:\n  hot: {lien: {length: 2 m}}\n"))
                 .containsExactly("feed.yaml:15  case hot: no point, device, run or part \"lien\" to change."

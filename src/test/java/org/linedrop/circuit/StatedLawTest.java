@@ -101,6 +101,7 @@ class StatedLawTest {
     @CsvSource(delimiter = '|', textBlock = """
             {law: K, K: 0, bore: 50 mm}           | K: a K law needs K above 0                | it loses nothing
             {law: power, r: 0, n: 2}              | r: a power law needs r above 0            | it loses nothing
+            {law: constant f, f: 0.02, length: 0 m, bore: 50 mm} | length: a constant f law needs length above 0 | it loses nothing
             {law: laminar, length: 0 m, bore: 5 mm} | length: a laminar law needs length above 0 | it loses nothing
             {law: pump power, power: 0 kW}        | power: a pump power law needs power above 0 | it adds nothing
             """)

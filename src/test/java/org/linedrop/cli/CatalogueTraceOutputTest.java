@@ -24,7 +24,7 @@ class CatalogueTraceOutputTest {
     private static final Map<String, String> HEADINGS = Map.of(
             "bore", "bore",
             "outside-diameter", "outside diameter",
-            "bend-radius", "least bend radius",
+            "bend-radius", "minimum bend radius",
             "working-pressure", "working pressure",
             "proof-pressure", "proof pressure",
             "burst-pressure", "burst pressure",

@@ -44,33 +44,40 @@ class StudyCommandsTest {
     }
 
     @Test
-    void theCheapestNeedsPricesAndCountsThem() {
+    void theCheapestNeedsPricesAndCountsThem(@TempDir Path folder) throws IOException {
         Run none = run("size", NARROW, "--run", "feed", "--dash", "6", "--by", "cheapest");
-        assertThat(none.code()).isEqualTo(1);
-        assertThat(none.out()).contains("no price is given for");
-        String[] priced = {
-            "size",
-            NARROW,
-            "--run",
-            "feed",
-            "--dash",
-            "6",
-            "--by",
-            "cheapest",
-            "--price",
-            "hose=10",
-            "--price",
-            "end=5",
-            "--price",
-            "tube=2",
-            "--price",
-            "adapter=3",
-            "--price",
-            "bulkhead=4"
-        };
-        // 1.2 m of hose, four ends, 3.9 m of tube, one bulkhead, one union
-        assertThat(run(priced).out()).contains("(46.80 of your money)");
-        assertThat(10 * 1.2 + 4 * 5 + 2 * 3.9 + 4 + 3).isEqualTo(46.8);
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.err()).contains("--by cheapest needs your prices").contains("--price-form --out mine.csv");
+        String list = folder.resolve("mine.csv").toString();
+        String[] narrow = {"size", NARROW, "--run", "feed", "--dash", "6"};
+        Run form = run(with(narrow, "--price-form", "--out", list));
+        assertThat(form.code()).as(form.err()).isZero();
+        List<String> lines = Files.readAllLines(Path.of(list));
+        assertThat(lines)
+                .as("all that the written size and -6 take, under the names of kit")
+                .contains(
+                        "race PTFE -6,m,,,", "tube steel 5/16 in x 0.028 in,m,,,", "tube steel 3/8 in x 0.028 in,m,,,")
+                .contains("tube nut and sleeve -6,piece,,,", "union -6,piece,,,", "reducer -6 to -5,piece,,,");
+        Run empty = run(with(narrow, "--by", "cheapest", "--prices", list));
+        assertThat(empty.code()).isEqualTo(1);
+        assertThat(empty.out().replaceAll("\\s+", " ")).contains("race PTFE -6").contains("no price is given");
+        Files.writeString(
+                Path.of(list),
+                String.join("\n", lines)
+                        .replace("price,", "price EUR,")
+                        .replace("race PTFE -6,m,,", "race PTFE -6,m,10,")
+                        .replace("PTFE -6\",piece,,", "PTFE -6\",piece,5,")
+                        .replace("tube steel 3/8 in x 0.028 in,m,,", "tube steel 3/8 in x 0.028 in,m,2,")
+                        .replace("tube nut and sleeve -6,piece,,", "tube nut and sleeve -6,piece,1,")
+                        .replace("union -6,piece,,", "union -6,piece,3,")
+                        .replace("bulkhead -6,piece,,", "bulkhead -6,piece,4,"));
+        // 1.2 m of hose, four ends, 3.9 m of tube with two nuts and sleeves, one bulkhead, one union
+        assertThat(run(with(narrow, "--by", "cheapest", "--prices", list)).out())
+                .contains("(48.80 EUR)");
+        assertThat(10 * 1.2 + 4 * 5 + 2 * 3.9 + 2 * 1 + 4 + 3).isEqualTo(48.8);
+        Run kit = run("kit", NARROW, "--prices", list);
+        assertThat(kit.code()).as("kit reads the same list").isZero();
+        assertThat(kit.out().replaceAll("\\s+", " ")).contains("nothing here is called: tube steel 3/8 in x 0.028 in");
     }
 
     @Test
@@ -163,7 +170,7 @@ class StudyCommandsTest {
             value = {
                 "size src/examples/first-feed.yaml --run fed | no run \"fed\"",
                 "size src/examples/first-feed.yaml --by cheapst | Did you mean cheapest?",
-                "size src/examples/first-feed.yaml --price hose | is no price",
+                "size src/examples/first-feed.yaml --prices none.csv | Write one with --price-form",
                 "vary src/examples/first-feed.yaml --key temprature --from 1 --to 2 --steps 2 | temperature",
                 "vary src/examples/first-feed.yaml --key temperature --from 1 --to 2 --steps 2 | --from",
                 "vary src/examples/first-feed.yaml --key temperature --from 10C --to 20C --steps 1 | at least 2",

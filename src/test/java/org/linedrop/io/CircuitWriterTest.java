@@ -107,7 +107,7 @@ class CircuitWriterTest {
         FeedCheck one = FeedCheck.of(yaml, cases);
         FeedCheck twin = FeedCheck.of(
                 CircuitFile.read(CircuitWriter.writeJson(yaml), yaml.words().file()), cases);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             assertThat(TextReport.check(twin, display)).isEqualTo(TextReport.check(one, display));
             assertThat(TextReport.solve(twin, display)).isEqualTo(TextReport.solve(one, display));
             assertThat(CsvReport.limits(twin, display)).isEqualTo(CsvReport.limits(one, display));

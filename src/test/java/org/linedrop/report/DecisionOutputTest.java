@@ -31,7 +31,7 @@ class DecisionOutputTest {
 
     @Test
     void bottleneckOfTheOldLine() {
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             Listing<Bottleneck.Thing> listing = BottleneckReport.of(FEED, display);
             String us = display == Display.US ? ".us" : "";
             Golden.same("fuel-feed-516.bottleneck" + us + ".txt", listing.text(display));
@@ -44,7 +44,7 @@ class DecisionOutputTest {
 
     @Test
     void howFarOfTheNewLine() {
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             Listing<HowFar> listing = HowFarReport.of(howFar(), display);
             String us = display == Display.US ? ".us" : "";
             Golden.same("fuel-feed-38.how-far" + us + ".txt", listing.text(display));
@@ -91,7 +91,9 @@ class DecisionOutputTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Display.class)
+    @EnumSource(
+            value = Display.class,
+            names = {"METRIC", "US"})
     void theLargestDrawKeepsTheUnitsAskedFor(Display display) {
         String text = TextReport.check(FEED, display);
         assertThat(text.replaceAll("\\s+", " "))
@@ -102,7 +104,7 @@ class DecisionOutputTest {
     @ValueSource(strings = {"carburettor-feed.yaml", "return-style.yaml", "front-radiator.yaml", "gearbox-cooler.yaml"})
     void everyBottleneckFitsThePage(String example) {
         FeedCheck check = Golden.example(example);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             assertThat(BottleneckReport.of(check, display).text(display).lines())
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));
         }

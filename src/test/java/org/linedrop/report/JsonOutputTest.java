@@ -59,6 +59,7 @@ class JsonOutputTest {
                         "rows",
                         "points",
                         "devices",
+                        "hoseSwell",
                         "limits",
                         "warnings",
                         "assumptions");

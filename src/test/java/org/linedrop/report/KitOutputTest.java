@@ -123,7 +123,7 @@ class KitOutputTest {
                 continue; // a file of mistakes
             }
             Kit kit = Kit.of(List.of(circuit), OwnFigures.NONE);
-            for (Display display : Display.values()) {
+            for (Display display : List.of(Display.METRIC, Display.US)) {
                 String text = KitReport.text(kit, display);
                 assertThat(text.lines())
                         .as(file.toString())
@@ -150,8 +150,8 @@ class KitOutputTest {
 
     @Test
     void theFormIsReadBack() {
-        for (Display display : Display.values()) {
-            String form = PriceForm.empty(CAR, display);
+        for (Display display : List.of(Display.METRIC, Display.US)) {
+            String form = PriceForm.empty(CAR.items(), display);
             OwnFigures own = PriceForm.read(form, "form.csv");
             assertThat(own.rows().stream().map(OwnFigures.Row::item))
                     .containsExactlyElementsOf(
@@ -163,7 +163,7 @@ class KitOutputTest {
     @Test
     void figuresAreReadInTheirUnits() {
         OwnFigures own = PriceForm.read(
-                "\uFEFFitem,per,price USD,mass lb,cut-off in\r\nrace PTFE -6,ft,3.048,0.1,\r\n\"end straight, race PTFE"
+                "\uFEFFitem,per,price USD,mass lb,cut-off in\r\nrace PTFE -6,ft,3.048,0.1,\r\n\"hose end straight, race PTFE"
                         + " -6\",piece,9,,0.81\r\n",
                 "mine.csv");
         assertThat(own.currency()).isEqualTo("USD");

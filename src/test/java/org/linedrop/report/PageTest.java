@@ -28,7 +28,7 @@ class PageTest {
     @MethodSource("examples")
     void everyExampleIsAWellFormedPageOfItsOwn(String example) {
         FeedCheck check = Golden.example(example);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             String html = PageReport.html(check, display);
             Document page = Pages.read(html);
             assertThat(html).startsWith("<!DOCTYPE html>\n<html lang=\"en\">").doesNotContain("NaN", "Infinity");
@@ -43,9 +43,8 @@ class PageTest {
         List<String> said =
                 Pages.in(first, "p").stream().map(Element::getTextContent).toList();
         assertThat(said)
-                .containsExactlyInAnyOrderElementsOf(check.cases().stream()
-                        .map(each -> each.sentence(display))
-                        .toList());
+                .containsExactlyElementsOf(new FeedCheck(Standing.leading(check.cases()))
+                        .said(display).stream().map(FeedCheck.Said::sentence).toList());
         List<String> end = Pages.in(Pages.all(page, "footer").get(0), "p").stream()
                 .map(Element::getTextContent)
                 .toList();
@@ -109,7 +108,7 @@ class PageTest {
             })
     void nothingAFileSaysBecomesMarkup(String file) {
         FeedCheck check = Golden.own(file);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             String html = PageReport.html(check, display);
             Document page = Pages.read(html);
             fetchesNothing(page, html);
@@ -125,7 +124,7 @@ class PageTest {
     @Test
     void brakesGetNoVerdict() {
         assertThat(PageReport.html(Golden.own("brake.yaml"), Display.METRIC))
-                .contains("volume and flow only")
+                .contains("Volume, flow and swell only")
                 .doesNotContain("verdict", ">holds", "ADEQUATE", "BROKEN", "UNSURE", "OVERSIZED");
     }
 

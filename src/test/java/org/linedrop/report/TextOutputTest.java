@@ -2,11 +2,14 @@ package org.linedrop.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.io.CircuitFile;
 import org.linedrop.study.FeedCheck;
 import org.linedrop.units.Display;
 
@@ -46,10 +49,32 @@ class TextOutputTest {
     }
 
     @Test
+    void aWarningThatDiffersInItsFiguresAloneIsSaidOnce() throws IOException {
+        Circuit feed = CircuitFile.read(Path.of("src/main/resources/org/linedrop/cli/new-feed.yaml"));
+        String text = TextReport.check(FeedCheck.withoutDraws(feed, feed.caseNames()), Display.METRIC)
+                .replaceAll("\\s+", " ");
+        assertThat(text.split("it may boil here", -1)).hasSize(2);
+        assertThat(text)
+                .contains("supply entry, supply 1, spill 1.1, spill exit (case hot idle): 100.4 kPa absolute")
+                .contains("it may boil here (the worst of these)");
+    }
+
+    @Test
+    void oilIsByTheMinuteInTextAndByTheHourInCsv() {
+        FeedCheck oil = Golden.example("gearbox-cooler.yaml");
+        assertThat(TextReport.solve(oil, Display.METRIC)).contains(" L/min").doesNotContain("L/h");
+        assertThat(TextReport.solve(oil, Display.US)).contains(" US gal/min").doesNotContain("US gal/h");
+        assertThat(CsvReport.rows(oil, Display.METRIC)).contains("flow L/h").doesNotContain("L/min");
+        assertThat(TextReport.solve(Golden.example("fuel-feed-38.yaml"), Display.METRIC))
+                .contains(" L/h")
+                .doesNotContain("L/min");
+    }
+
+    @Test
     void brakesGetNoVerdict() {
         String text = TextReport.check(Golden.own("brake.yaml"), Display.METRIC);
         assertThat(text)
-                .contains("volume and flow only")
+                .contains("Volume, flow and swell only")
                 .doesNotContain("verdict", "holds", "ADEQUATE", "BROKEN", "UNSURE", "OVERSIZED");
     }
 
@@ -57,7 +82,7 @@ class TextOutputTest {
     @ValueSource(strings = {"fuel-feed-516.yaml", "fuel-feed-38.yaml", "carburettor-feed.yaml", "twin-rails.yaml"})
     void fitsThePageAndEndsWithTheSafetyLines(String example) {
         FeedCheck check = Golden.example(example);
-        for (Display display : Display.values()) {
+        for (Display display : List.of(Display.METRIC, Display.US)) {
             for (String text : List.of(TextReport.check(check, display), TextReport.solve(check, display))) {
                 assertThat(text.lines())
                         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));

@@ -93,5 +93,18 @@ class HoseLossTest {
         Circuit wide = line("hose: race PTFE -6, length: 1 m, ends: none, bends: 1 x 90 at 300 mm");
         assertThat(hose(wide).dropPa()).isBetween(straight, hose(tight).dropPa());
         assertThat(notices(wide, "bend-under-minimum")).isEmpty();
+        assertThat(notices(tight, "bend-tight"))
+                .as("a row says more than the rule")
+                .isEmpty();
+    }
+
+    @Test
+    void aBendThatAnyHoseWouldKinkInIsWatchedWhereNoLeastRadiusIsKnown() {
+        Circuit tight = line("hose: AS1946 -6, length: 1 m, ends: none, bends: 2 x 90 at 19 mm");
+        assertThat(notices(tight, "bend-tight"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.text()).contains("bent to 19 mm, under 2.5 bores (20 mm)"));
+        Circuit wide = line("hose: AS1946 -6, length: 1 m, ends: none, bends: 2 x 90 at 21 mm");
+        assertThat(notices(wide, "bend-tight")).isEmpty();
     }
 }

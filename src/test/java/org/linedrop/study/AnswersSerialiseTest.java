@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.linedrop.Examples;
 import org.linedrop.circuit.Circuit;
+import org.linedrop.study.kit.OwnFigures;
 import org.linedrop.units.Display;
 
 class AnswersSerialiseTest {
@@ -46,7 +47,7 @@ class AnswersSerialiseTest {
     @Test
     void answersOfSearchAndDiagnosisComeBackEqual() throws Exception {
         SizeQuestion question = new SizeQuestion(
-                SizeQuestion.Objective.SMALLEST, List.of("feed"), List.of(), List.of(6, 8), List.of(), 100, 1);
+                SizeQuestion.Objective.SMALLEST, List.of("feed"), List.of(), List.of(6, 8), OwnFigures.NONE, 100, 1);
         SizeAnswer sizes = SizeSearch.of(FEED, question, Progress.NONE);
         assertThat(copied(sizes)).isEqualTo(sizes);
         assertThat(FEED.with(sizes.sets().get(0).changes()).runs().get(1).parts())

@@ -8,6 +8,7 @@ import org.linedrop.Examples;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.form.Tree;
+import org.linedrop.io.CircuitFile;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.Verdict;
 import org.linedrop.units.Display;
@@ -30,6 +31,82 @@ class FeedCheckTest {
                 .contains("kPa short of 375.0", "old hard line (feed 4)", "Smallest change that holds", "3/8 in")
                 .contains("The pump is not the trouble");
         assertThat(check.sentence(Display.US)).contains(" psi short of ").doesNotContain("kPa");
+    }
+
+    @Test
+    void whatHoldsInEveryCaseIsSaidOnceAndTheTightestCaseNamed() {
+        FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-38.yaml"));
+        List<FeedCheck.Said> said = check.said(Display.METRIC);
+        assertThat(said).hasSize(1);
+        assertThat(said.get(0).cases()).isEqualTo(check.cases());
+        assertThat(said.get(0).sentence())
+                .startsWith("ADEQUATE: in every case every limit holds; nearest is rail pressure at ")
+                .contains(", in case full load.")
+                .contains("tightest in case low volts");
+        double least = check.cases().stream()
+                .filter(each -> each.draw() != null)
+                .mapToDouble(each -> each.draw().usualSi())
+                .min()
+                .orElseThrow();
+        assertThat(said.get(0).sentence()).contains(String.format(java.util.Locale.ROOT, "%.0f kW", least / 1000));
+    }
+
+    @Test
+    void aSecondCaseThatFallsShortLikewiseSaysOnlyWhatDiffers() {
+        FeedCheck check = FeedCheck.of(Examples.circuit("fuel-feed-516.yaml"));
+        List<FeedCheck.Said> said = check.said(Display.METRIC);
+        assertThat(said).hasSize(3);
+        assertThat(said.get(0).sentence()).isEqualTo(check.cases().get(0).sentence(Display.METRIC));
+        assertThat(said.get(1).sentence())
+                .startsWith("UNDERSIZED at low volts too: the rail gets ")
+                .contains("The same change brings it to ")
+                .doesNotContain("old hard line");
+        assertThat(said.get(1).sentence().length())
+                .isLessThan(check.cases().get(1).sentence(Display.METRIC).length() * 2 / 3);
+        assertThat(said.get(2).sentence()).startsWith("ADEQUATE: at hot idle");
+    }
+
+    private static String deadHead(String pump) {
+        Circuit circuit = CircuitFile.read("""
+                linedrop: 1
+                fluid: E10
+                temperature: 30 C
+                points:
+                  tank: {kind: tank}
+                  rail: {kind: draw, takes: 80 L/h}
+                devices:
+                  pump: {kind: pump, runs at: 13.5 V, %s}
+                  filter: {kind: filter, drop: 20 kPa at 200 L/h}
+                  regulator: {kind: dead-head regulator, holds: 300 kPa over air}
+                runs:
+                  feed:
+                    from: tank
+                    to: rail
+                    parts:
+                      - {through: pump}
+                      - {through: filter}
+                      - {hose: race PTFE -6, length: 3 m, ends: straight to straight}
+                      - {through: regulator}
+                limits:
+                  rail: {pressure: at least 293 kPa}
+                """.formatted(pump), "feed.yaml");
+        return first(circuit).sentence(Display.METRIC);
+    }
+
+    @Test
+    void aPumpKnownByOnePointIsAskedBeforeALineIsChanged() {
+        assertThat(deadHead("gives: 255 L/h at 300 kPa"))
+                .startsWith("UNSURE: ")
+                .contains("the pump is known by one point", "Give the pump its curves")
+                .doesNotContain("Smallest change", "Measure");
+    }
+
+    @Test
+    void aPumpOutsideItsTableIsSaidWithTheAnswer() {
+        assertThat(deadHead("curves: [{at: 13.5 V, pressure: 0 300 400 kPa, flow: 300 255 240 L/h}]"))
+                .contains("The pump is outside its table there (over its highest pressure)");
+        assertThat(deadHead("curves: [{at: 13.5 V, pressure: 0 300 800 kPa, flow: 300 255 40 L/h}]"))
+                .doesNotContain("outside its table");
     }
 
     @Test

@@ -15,6 +15,7 @@ import org.linedrop.circuit.Part;
 import org.linedrop.circuit.Run;
 import org.linedrop.result.CaseResult;
 import org.linedrop.result.RatingRow;
+import org.linedrop.study.kit.OwnFigures;
 
 class SizeSearchPropertyTest {
     private static final int CIRCUITS = 200;
@@ -29,7 +30,7 @@ class SizeSearchPropertyTest {
                 List.of(),
                 List.of(),
                 dashes(circuit),
-                List.of(),
+                OwnFigures.NONE,
                 SizeQuestion.USUAL_MOST,
                 0);
     }

@@ -37,6 +37,23 @@ class DisplayTest {
                 .isEqualTo(us);
     }
 
+    /** 40 L/min is 10.57 US gal/min: 40 / 3.785411784. */
+    @Test
+    void oilAndCoolantFlowByTheMinute() {
+        double flow = 40e-3 / 60;
+        assertThat(Display.METRIC.perMinute(true).text(flow, Dimension.VOLUME_FLOW))
+                .isEqualTo("40.0 L/min");
+        assertThat(Display.US.perMinute(true).text(flow, Dimension.VOLUME_FLOW)).isEqualTo("10.57 US gal/min");
+        assertThat(Display.METRIC_PER_MINUTE.text(flow / 100, Dimension.VOLUME_FLOW))
+                .as("the jet of a turbo shows a digit more")
+                .isEqualTo("0.40 L/min");
+        assertThat(Display.US_PER_MINUTE.perMinute(false)).isEqualTo(Display.US);
+        assertThat(Display.US_PER_MINUTE.us()).isTrue();
+        assertThat(Display.METRIC_PER_MINUTE.us()).isFalse();
+        assertThat(Display.METRIC_PER_MINUTE.text(375000, Dimension.GAUGE_PRESSURE))
+                .isEqualTo("375.0 kPa");
+    }
+
     @Test
     void noFigureIsADash() {
         assertThat(Display.METRIC.text(Double.NaN, Dimension.LENGTH)).isEqualTo("- m");

@@ -23,6 +23,7 @@ public record SizeChoice(String family, String size) implements Serializable {
             Pattern.compile("(?:(\\S.*?) +)?(" + Dash.PATTERN + ")", Pattern.CASE_INSENSITIVE);
     private static final Pattern BY_DIAMETER = Pattern.compile(
             "(?:(\\S.*?) +)?((?:\\d{1,2}[- ])?\\d{1,2}/\\d{1,2} ?(?:in|inch|\")|[\\d.]+ ?(?:mm|in|inch|\"))");
+    private static final Pattern SIZE_FIRST = Pattern.compile("(-\\d{1,2})(?: ?AN)? +([A-Za-z].*)");
     private static final Pattern BARE_NUMBER = Pattern.compile("(?:(\\S.*?) +)?(\\d{1,2}|[\\d-]*\\d/\\d{1,2})");
     private static final String NOT_POSITIVE = ": the inside diameter must be above 0";
 
@@ -68,6 +69,14 @@ public record SizeChoice(String family, String size) implements Serializable {
         }
         if (words.isEmpty()) {
             return Wording.wrong(text, " is empty: a size is needed", "Write for example race PTFE -8");
+        }
+        Matcher sizeFirst = SIZE_FIRST.matcher(words);
+        if (sizeFirst.matches()) {
+            return Wording.wrong(
+                    text,
+                    ": the family stands first",
+                    "Write for example race " + sizeFirst.group(2) + " " + sizeFirst.group(1)
+                            + "; see: linedrop catalogue hoses");
         }
         return Wording.wrong(
                 text,

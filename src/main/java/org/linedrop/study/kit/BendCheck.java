@@ -25,9 +25,9 @@ public record BendCheck(
         /** It has bends, but their radius is not given. */
         RADIUS_NOT_GIVEN("radius not given"),
         /** No least radius is known. */
-        NO_LEAST("no least radius known"),
+        NO_LEAST("no minimum radius known"),
         /** Not under a least radius that somebody published or the user gave. */
-        NOT_UNDER("not under the least"),
+        NOT_UNDER("not under the minimum"),
         /** Tighter than that. */
         TOO_TIGHT("TOO TIGHT"),
         /** The least radius is from memory; the bend is not under it. */

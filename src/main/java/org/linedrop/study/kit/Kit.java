@@ -77,7 +77,7 @@ public record Kit(
                         .toList());
     }
 
-    private static void check(List<KitItem> items, OwnFigures own) {
+    static void check(List<KitItem> items, OwnFigures own) {
         List<Problem> problems = new ArrayList<>();
         for (KitItem item : items) {
             OwnFigures.Per wrong = item.byLength() ? OwnFigures.Per.PIECE : OwnFigures.Per.METRE;

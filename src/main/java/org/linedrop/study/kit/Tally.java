@@ -30,9 +30,13 @@ import org.linedrop.circuit.Tube;
 import org.linedrop.circuit.Valve;
 import org.linedrop.circuit.form.TubeChoice;
 import org.linedrop.fact.Figure;
+import org.linedrop.units.Dimension;
+import org.linedrop.units.Units;
 
 /** Adds up what circuits are made of, by name. Its visits answer whether something is bought. */
 final class Tally implements Part.Visitor<Boolean> {
+    private static final double INCH_M = 0.0254;
+
     private final OwnFigures own;
     private final Map<String, Sum> sums = new LinkedHashMap<>();
     private Catalogue catalogue = Catalogue.standard();
@@ -68,8 +72,23 @@ final class Tally implements Part.Visitor<Boolean> {
                         junction.size().kind() + " " + junction.size().text());
             }
         }
+        return joints(circuit, Meetings.joints(circuit));
+    }
+
+    /** Adds the parts of one run and what its joints need; one where two runs meet counts with the later of them. */
+    void add(Circuit circuit, Run run) {
+        catalogue = circuit.catalogue();
+        run.parts().forEach(part -> part.accept(this));
+        joints(
+                circuit,
+                Meetings.joints(circuit).stream()
+                        .filter(joint -> joint.run().equals(run.id()))
+                        .toList());
+    }
+
+    private List<KitJoint> joints(Circuit circuit, List<Fitted.Joint> all) {
         List<KitJoint> joints = new ArrayList<>();
-        for (Fitted.Joint joint : Meetings.joints(circuit)) {
+        for (Fitted.Joint joint : all) {
             KitJoint counted = KitJoint.of(circuit, joint);
             joints.add(counted);
             seal(counted);
@@ -105,7 +124,7 @@ final class Tally implements Part.Visitor<Boolean> {
     /** A flared tube takes nut and sleeve; one that a hose is clamped on takes none. */
     private void tubeEnd(@Nullable Part part, KitJoint joint) {
         if (part instanceof Tube tube && tube.size().dash() != 0 && joint.seat() != Seat.BARB) {
-            piece(KitItem.Group.TUBE_END, "nut and sleeve -" + tube.size().dash() + " for tube");
+            piece(KitItem.Group.TUBE_END, "tube nut and sleeve -" + tube.size().dash());
         }
     }
 
@@ -153,11 +172,11 @@ final class Tally implements Part.Visitor<Boolean> {
         return ends;
     }
 
-    /** {@code end 90 swept, race PTFE -6}; its build where it is not the usual one. */
+    /** {@code hose end 90 swept, race PTFE -6}; its build where it is not the usual one. */
     static String endName(EndSize end, Catalogue catalogue) {
         HoseFamily family = catalogue.family(end.family());
         String build = end.build().equals(family.endBuild()) ? "" : ", " + end.build();
-        return end.text() + ", " + end.family() + " " + end.sizeText() + build;
+        return "hose " + end.text() + ", " + end.family() + " " + end.sizeText() + build;
     }
 
     @Override
@@ -174,7 +193,14 @@ final class Tally implements Part.Visitor<Boolean> {
     }
 
     static String tubeName(TubeSize size) {
-        return new TubeChoice(size.material(), size.outsideDiameterM(), size.wallM()).write();
+        return new TubeChoice(size.material(), sold(size.outsideDiameterM(), 16), sold(size.wallM(), 1000)).write();
+    }
+
+    /** One name for one tube: rows of the catalogue and what a file says differ in the last bit. */
+    private static double sold(double lengthM, int partsOfAnInch) {
+        double parts = Math.rint(lengthM / INCH_M * partsOfAnInch);
+        double named = Units.from(parts / partsOfAnInch, Units.unit("in", Dimension.LENGTH));
+        return Math.abs(named - lengthM) < 1e-9 ? named : lengthM;
     }
 
     private static double wallAreaM2(TubeSize size) {
@@ -191,7 +217,7 @@ final class Tally implements Part.Visitor<Boolean> {
         String angle = size.angleRad() > 0
                 ? " " + Math.round(Math.toDegrees(size.angleRad())) + (size.forged() ? " forged" : " swept")
                 : "";
-        return size.kind() + " " + sides(size) + angle;
+        return size.kind() + " " + (size.kind().equals("union") ? size.from().sizeName() : sides(size)) + angle;
     }
 
     /** One fitting has one name, whichever way it stands: the flare first, of two flares the larger. */
@@ -211,7 +237,7 @@ final class Tally implements Part.Visitor<Boolean> {
     @Override
     public Boolean valve(Valve valve) {
         String build = valve.build().isEmpty() ? "" : valve.build() + " ";
-        piece(KitItem.Group.VALVE, "valve " + build + valve.size().text());
+        piece(KitItem.Group.VALVE, build + "valve " + valve.size().text());
         return true;
     }
 

@@ -63,12 +63,12 @@ class KitTest {
         byHand.put("race PTFE -6", 2); // the two legs
         byHand.put("MIL-H-8794 -10", 3); // cooling 1, 5, 7
         byHand.put("coolant hose 1-1/4 in", 3); // out 1, 3, 5
-        byHand.put("end banjo M14, race PTFE -8", 1); // supply 1
-        byHand.put("end 90 swept, race PTFE -8", 2); // supply 1, 7
-        byHand.put("end straight, race PTFE -8", 2); // supply 3
-        byHand.put("end 45 swept, race PTFE -8", 1); // supply 7
-        byHand.put("end 90 swept, race PTFE -6", 4); // two of each leg
-        byHand.put("end straight, MIL-H-8794 -10", 6); // two of each hose
+        byHand.put("hose end banjo M14, race PTFE -8", 1); // supply 1
+        byHand.put("hose end 90 swept, race PTFE -8", 2); // supply 1, 7
+        byHand.put("hose end straight, race PTFE -8", 2); // supply 3
+        byHand.put("hose end 45 swept, race PTFE -8", 1); // supply 7
+        byHand.put("hose end 90 swept, race PTFE -6", 4); // two of each leg
+        byHand.put("hose end straight, MIL-H-8794 -10", 6); // two of each hose
         byHand.put("tube aluminium 1-1/4 in x 0.049 in", 1); // beaded: hose is clamped on it, so no nut and sleeve
         byHand.put("adapter -8 to ORB -8", 2); // one on each side of the filter, the same fitting turned round
         byHand.put("adapter -10 to M22x1.5", 2); // the same at the cooler
@@ -133,6 +133,29 @@ class KitTest {
     }
 
     @Test
+    void twoEqualFlaresAreAUnionHoweverTheyAreWritten() {
+        Kit kit = Kit.of(List.of(CircuitFile.read("""
+                        linedrop: 1
+                        fluid: E10
+                        temperature: 20 C
+                        points:
+                          a: {kind: held, pressure: 10 kPa}
+                          b: {kind: draw, takes: 60 L/h}
+                        runs:
+                          r:
+                            from: a
+                            to: b
+                            parts:
+                              - {hose: race PTFE -6, length: 1 m, ends: straight to straight}
+                              - {adapter: -6 to -6}
+                              - {hose: race PTFE -6, length: 1 m, ends: straight to straight}
+                              - {adapter: -6 to -8}
+                              - {hose: race PTFE -8, length: 1 m, ends: straight to straight}
+                        """, "a.yaml")), OwnFigures.NONE);
+        assertThat(kit.items()).extracting(KitItem::item).contains("union -6", "reducer -8 to -6");
+    }
+
+    @Test
     void massAndCostAddUpWithTheUsersList() {
         Kit kit = car(prices());
         double tubeKg = Math.PI * (1.25 - 0.049) * 0.049 * 0.0254 * 0.0254 * 2710 * 1.50;
@@ -151,7 +174,7 @@ class KitTest {
         // NAVEDTRA 14018 table 5-2: the swivel end of -10 medium-pressure rubber hose adds 1.00 in
         assertThat(hose(CAR, "cooling 1").cutM()).isCloseTo(1.20 - 2 * 0.0254, within(1e-12));
         assertThat(hose(CAR, "left leg 1").cutM()).isNaN();
-        assertThat(hose(CAR, "left leg 1").cutFrom()).isEqualTo("cut-off of end 90 swept, race PTFE -6 not known");
+        assertThat(hose(CAR, "left leg 1").cutFrom()).isEqualTo("cut-off of hose end 90 swept, race PTFE -6 not known");
         Kit kit = car(prices());
         assertThat(hose(kit, "left leg 1").cutM()).isCloseTo(0.53 - 2 * 0.030, within(1e-12));
         assertThat(hose(kit, "left leg 1").cutFrom()).isEqualTo("your list");
@@ -199,14 +222,14 @@ class KitTest {
         assertThat(legs.leaksSaved()).isZero();
         assertThat(legs.changes())
                 .contains(
-                        new Alternative.Change("end 90 swept, race PTFE -6", false, -4),
-                        new Alternative.Change("end 90 swept, race PTFE -4", false, 4));
+                        new Alternative.Change("hose end 90 swept, race PTFE -6", false, -4),
+                        new Alternative.Change("hose end 90 swept, race PTFE -4", false, 4));
         Alternative hose = CAR.alternatives().get(1);
         assertThat(hose.leaksSaved()).isEqualTo(2);
         assertThat(hose.facesSaved()).isEqualTo(4);
         assertThat(hose.changes())
                 .containsExactly(
-                        new Alternative.Change("end straight, MIL-H-8794 -10", false, -2),
+                        new Alternative.Change("hose end straight, MIL-H-8794 -10", false, -2),
                         new Alternative.Change("union -10", false, -1));
     }
 
@@ -224,8 +247,8 @@ class KitTest {
         assertThat(kit.leaks() - other.leaks()).isEqualTo(2);
         assertThat(line.changes()).contains(new Alternative.Change("reducer -6 to -5", false, -2));
         // flared tube takes a nut and a sleeve at each end
-        assertThat(item(kit, "nut and sleeve -5 for tube").count()).isEqualTo(2);
-        assertThat(item(other, "nut and sleeve -6 for tube").count()).isEqualTo(2);
+        assertThat(item(kit, "tube nut and sleeve -5").count()).isEqualTo(2);
+        assertThat(item(other, "tube nut and sleeve -6").count()).isEqualTo(2);
     }
 
     @Test
