@@ -174,12 +174,11 @@ final class Sizes {
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
-        double sold = catalogue.tubes().stream()
+        return catalogue.tubes().stream()
                 .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
-                .map(TubeSize::wallM)
-                .orElse(wall);
-        return catalogue.tube(material, diameter, sold);
+                .map(sold -> catalogue.tube(material, sold.outsideDiameterM(), sold.wallM()))
+                .orElseGet(() -> catalogue.tube(material, diameter, wall));
     }
 
     static String text(TubeSize size) {
