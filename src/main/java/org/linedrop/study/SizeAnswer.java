@@ -228,9 +228,12 @@ public record SizeAnswer(
     private static String limit(Decisive decisive, Display display) {
         LimitRow row = decisive.limit();
         Dimension dimension = row.limit().bound().dimension();
-        String margin = display.text(Math.abs(row.margin()), dimension.ofDifference());
+        boolean worst = row.margin() >= 0 && row.marginLow() < 0; // holds as usual and not with all that is sold
+        double margin = worst ? row.marginLow() : row.margin();
+        String amount = display.text(Math.abs(margin), dimension.ofDifference());
+        String how = worst ? " short with the worst of what is sold" : margin < 0 ? " short" : " to spare";
         return row.limit().subject() + " " + row.limit().quantity() + " in case " + decisive.caseName() + ", "
-                + (Double.isNaN(row.margin()) ? "not judged" : margin + (row.margin() < 0 ? " short" : " to spare"));
+                + (Double.isNaN(margin) ? "not judged" : amount + how);
     }
 
     /** What is to be least, with its unit. */

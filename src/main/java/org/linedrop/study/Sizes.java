@@ -58,8 +58,7 @@ final class Sizes {
                 // from small to large, so that a size already changed is not changed again
                 smaller = smaller.replaceAll("-" + DASHES.get(i) + "\\b", "-" + DASHES.get(i - 1));
             }
-            String kind = adapter.size().kind();
-            String key = kind.equals("bulkhead") || kind.equals("union") ? kind : "adapter";
+            String key = text.contains(" to ") ? "adapter" : adapter.size().kind(); // a union may be written as either
             return smaller.equals(text) ? Optional.empty() : Optional.of(Change.of(adapter.id(), key, smaller));
         }
         return Optional.empty();
@@ -174,12 +173,11 @@ final class Sizes {
         double wall = tube.size().wallM();
         Comparator<TubeSize> byMaterial =
                 Comparator.comparingInt(size -> size.material().equals(material) ? 0 : 1);
-        double sold = catalogue.tubes().stream()
+        return catalogue.tubes().stream()
                 .filter(size -> Math.abs(size.outsideDiameterM() - diameter) < 2e-5)
                 .min(byMaterial.thenComparingDouble(size -> Math.abs(size.wallM() - wall)))
-                .map(TubeSize::wallM)
-                .orElse(wall);
-        return catalogue.tube(material, diameter, sold);
+                .map(sold -> catalogue.tube(material, sold.outsideDiameterM(), sold.wallM()))
+                .orElseGet(() -> catalogue.tube(material, diameter, wall));
     }
 
     static String text(TubeSize size) {
