@@ -95,8 +95,8 @@ class KitByHandTest {
                 rubber(1, "")));
         Map<String, Integer> byHand = new LinkedHashMap<>();
         byHand.put("MIL-H-8794 -6", 5);
-        byHand.put("end straight, MIL-H-8794 -6", 9);
-        byHand.put("end banjo M14, MIL-H-8794 -6", 1);
+        byHand.put("hose end straight, MIL-H-8794 -6", 9);
+        byHand.put("hose end banjo M14, MIL-H-8794 -6", 1);
         byHand.put("adapter -6 to ORB -6", 2);
         byHand.put("adapter -6 to 1/4 NPT", 2);
         byHand.put("adapter -6 to G 1/4", 2);
@@ -142,11 +142,11 @@ class KitByHandTest {
                 .startsWith(KitItem.Group.HOSE)
                 .endsWith(KitItem.Group.VALVE);
         assertThat(counts(kit))
-                .containsEntry("valve ball -6", 1)
+                .containsEntry("ball valve -6", 1)
                 .containsEntry("valve -8", 1)
                 .containsEntry("restrictor 2.50 mm", 1)
                 .containsEntry("reducer -8 to -6", 2)
-                .containsEntry("nut and sleeve -6 for tube", 2)
+                .containsEntry("tube nut and sleeve -6", 2)
                 .containsEntry("tube steel 3/8 in x 0.035 in", 1)
                 .hasSize(9);
         assertThat(kit.wrenches()).extracting(Wrench::size).containsExactly("-6", "-8");
@@ -194,7 +194,7 @@ class KitByHandTest {
     void massAndCostAreOfWhatIsKnown() {
         OwnFigures.Row hose = new OwnFigures.Row("MIL-H-8794 -6", OwnFigures.Per.METRE, 8, 0.25, Double.NaN);
         OwnFigures.Row end =
-                new OwnFigures.Row("end straight, MIL-H-8794 -6", OwnFigures.Per.PIECE, 3, Double.NaN, Double.NaN);
+                new OwnFigures.Row("hose end straight, MIL-H-8794 -6", OwnFigures.Per.PIECE, 3, Double.NaN, Double.NaN);
         Kit kit = kit(line("", rubber(1.5, ""), "{union: -6}", rubber(0.5, "")), hose, end);
         assertThat(kit.massKg()).isCloseTo(2.0 * 0.25, within(1e-12));
         assertThat(kit.cost()).isCloseTo(2.0 * 8 + 4 * 3, within(1e-12));
@@ -225,7 +225,7 @@ class KitByHandTest {
         assertThat(stub.cutM()).isNaN();
         assertThat(stub.cutTolerance()).isNull();
         assertThat(stub.cutFrom()).isEqualTo("the ends alone are longer than the hose");
-        KitHose none = kit(line("", rubber(1, "")), cutOff("end straight, MIL-H-8794 -6", 0.5))
+        KitHose none = kit(line("", rubber(1, "")), cutOff("hose end straight, MIL-H-8794 -6", 0.5))
                 .circuits()
                 .get(0)
                 .hoses()
@@ -241,8 +241,8 @@ class KitByHandTest {
         KitHose open = kit(circuit).circuits().get(0).hoses().get(0);
         assertThat(open.cutM()).isNaN();
         assertThat(open.cutFrom())
-                .isEqualTo("NAVEDTRA 14018, military ends; cut-off of end 90 swept, MIL-H-8794 -6 not known");
-        KitHose given = kit(circuit, cutOff("end 90 swept, MIL-H-8794 -6", 0.04))
+                .isEqualTo("NAVEDTRA 14018, military ends; cut-off of hose end 90 swept, MIL-H-8794 -6 not known");
+        KitHose given = kit(circuit, cutOff("hose end 90 swept, MIL-H-8794 -6", 0.04))
                 .circuits()
                 .get(0)
                 .hoses()
@@ -250,7 +250,8 @@ class KitByHandTest {
         assertThat(given.cutM()).isCloseTo(1 - 0.77 * 0.0254 - 0.04, within(1e-12));
         assertThat(given.cutFrom()).isEqualTo("NAVEDTRA 14018, military ends; your list");
         assertThat(given.toEnd()).isEqualTo("90 swept");
-        assertThat(kit(circuit, cutOff("end 90 swept, MIL-H-8794 -6", 0.04)).unused())
+        assertThat(kit(circuit, cutOff("hose end 90 swept, MIL-H-8794 -6", 0.04))
+                        .unused())
                 .isEmpty();
     }
 
@@ -270,7 +271,7 @@ class KitByHandTest {
         // FAA AC 43.13-1B table 9-3: MIL-H-8794 -6 at least 4.00 in = 101.6 mm
         assertThat(kit.hoses())
                 .extracting(hose -> hose.bend().verdict().word())
-                .containsExactly("radius not given", "TOO TIGHT", "not under the least", "taken as straight");
+                .containsExactly("radius not given", "TOO TIGHT", "not under the minimum", "taken as straight");
         assertThat(kit.hoses()).extracting(KitHose::part).containsExactly("run 1", "run 3", "run 5", "run 7");
         assertThat(kit.hoses().get(1).bend().radiusM()).isEqualTo(0.080);
         assertThat(kit.hoses().get(1).bend().leastM().value()).isCloseTo(0.1016, within(1e-12));

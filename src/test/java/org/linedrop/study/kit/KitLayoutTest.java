@@ -278,7 +278,7 @@ class KitLayoutTest {
         assertThat(one.facesSaved()).isEqualTo(4);
         assertThat(one.changes())
                 .containsExactly(
-                        new Alternative.Change("end straight, MIL-H-8794 -6", false, -2),
+                        new Alternative.Change("hose end straight, MIL-H-8794 -6", false, -2),
                         new Alternative.Change("union -6", false, -1));
         assertThat(alternatives(straight(2, "", "", hose, "{union: -6}", other)))
                 .as("two kinds of hose")
@@ -295,7 +295,7 @@ class KitLayoutTest {
                         .changes())
                 .as("a bare piece has no end to save")
                 .containsExactly(
-                        new Alternative.Change("end straight, MIL-H-8794 -6", false, -1),
+                        new Alternative.Change("hose end straight, MIL-H-8794 -6", false, -1),
                         new Alternative.Change("union -6", false, -1));
     }
 
@@ -351,9 +351,9 @@ class KitLayoutTest {
         assertThat(kit.alternatives().get(1).changes())
                 .containsExactlyInAnyOrder(
                         new Alternative.Change("MIL-H-8794 -6", true, -1.5),
-                        new Alternative.Change("end straight, MIL-H-8794 -6", false, -2),
+                        new Alternative.Change("hose end straight, MIL-H-8794 -6", false, -2),
                         new Alternative.Change("race PTFE -6", true, 1.5),
-                        new Alternative.Change("end straight, race PTFE -6", false, 2));
+                        new Alternative.Change("hose end straight, race PTFE -6", false, 2));
         // seen from the case itself, only the others are news
         assertThat(alternatives(circuit(form).in("short"))).doesNotContain("case short");
     }
