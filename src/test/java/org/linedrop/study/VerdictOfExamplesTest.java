@@ -19,7 +19,7 @@ class VerdictOfExamplesTest {
     @Test
     void brakesAreNotJudged() {
         assertThat(check("brakes.yaml", "quick stop").sentence(Display.METRIC))
-                .isEqualTo("quick stop: Volume, flow and swell only; brakes are not for us to judge.");
+                .isEqualTo("quick stop: volume, flow and swell only; brakes are not for us to judge.");
     }
 
     @Test
