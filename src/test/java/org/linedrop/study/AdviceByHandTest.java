@@ -77,7 +77,9 @@ class AdviceByHandTest {
         Advice before = rule(all, "drop of a filter before a pump").orElseThrow();
         assertThat(before.element()).isEqualTo("before");
         assertThat(before.caseName()).isEqualTo("more");
-        assertThat(before.value()).as("2.25 times the drop at half as much again").isBetween(2.2 * 3000, 2.3 * 3000);
+        assertThat(before.value())
+                .as("2.25 times the drop at half as much again")
+                .isBetween(2.2 * 3000, 2.3 * 3000);
         assertThat(before.bound()).isEqualTo(2000);
         assertThat(before.kept()).isFalse();
         Advice after = rule(all, "drop of a filter").orElseThrow();
@@ -102,17 +104,43 @@ class AdviceByHandTest {
     }
 
     @Test
+    void theMarginOverBoilingIsThePumpsAndUnsolvedCasesSayNothing() {
+        String text = FEED.formatted("injected fuel", "E10", "20");
+        Circuit circuit = CircuitFile.read(text, "feed.yaml");
+        List<CaseCheck> cases =
+                FeedCheck.withoutDraws(circuit, circuit.caseNames()).cases();
+        Advice margin =
+                rule(Advice.of(cases), "suction: margin of a pump over boiling").orElseThrow();
+        double least = cases.stream()
+                .mapToDouble(each -> each.result()
+                        .usual()
+                        .device("pump")
+                        .orElseThrow()
+                        .figure("inletMarginPa")
+                        .orElseThrow())
+                .min()
+                .orElseThrow();
+        assertThat(margin.value()).isCloseTo(least, within(1e-6));
+        assertThat(margin.atLeast()).isTrue();
+        Circuit more = CircuitFile.read(text + "  beyond: {rail: {takes: 3000 L/h really}}\n", "beyond.yaml");
+        assertThat(Advice.of(FeedCheck.withoutDraws(more, more.caseNames()).cases()))
+                .isEqualTo(Advice.of(cases));
+    }
+
+    @Test
     void carburettorsBearLess() {
         List<Advice> all = advice("carburettor fuel", "E10", "20");
         assertThat(rule(all, "feed loss with height").orElseThrow().bound()).isEqualTo(7_000);
         assertThat(rule(all, "drop of a filter").orElseThrow().bound()).isEqualTo(2_000);
-        assertThat(rule(all, "drop of a filter before a pump").orElseThrow().bound()).isEqualTo(2_000);
+        assertThat(rule(all, "drop of a filter before a pump").orElseThrow().bound())
+                .isEqualTo(2_000);
     }
 
     @Test
     void oilIsJudgedHot() {
         List<Advice> hot = advice("engine oil", "engine oil 5W-30", "100");
-        assertThat(rule(hot, "loss outside the engine, hot").orElseThrow().bound()).isEqualTo(70_000);
+        assertThat(rule(hot, "loss outside the engine, hot").orElseThrow().bound())
+                .isEqualTo(70_000);
         assertThat(rule(hot, "speed in a suction line").orElseThrow().bound()).isEqualTo(1.5);
         assertThat(rule(hot, "speed in a pressure line").orElseThrow().bound()).isEqualTo(4.6);
         assertThat(hot).extracting(Advice::words).doesNotContain("drop of a filter", "feed loss with height");
@@ -126,11 +154,15 @@ class AdviceByHandTest {
     @Test
     void otherLinesHaveTheirSpeeds() {
         List<Advice> coolant = advice("coolant", "water", "20");
-        assertThat(coolant).extracting(Advice::words).containsExactly("speed in a suction line", "speed in a pressure line");
+        assertThat(coolant)
+                .extracting(Advice::words)
+                .containsExactly("speed in a suction line", "speed in a pressure line");
         assertThat(coolant.get(0).bound()).isEqualTo(3);
         List<Advice> gearbox = advice("gearbox oil", "engine oil 5W-30", "100");
-        assertThat(rule(gearbox, "speed in a suction line").orElseThrow().bound()).isEqualTo(1.5);
-        assertThat(rule(gearbox, "speed in a pressure line").orElseThrow().bound()).isEqualTo(10);
+        assertThat(rule(gearbox, "speed in a suction line").orElseThrow().bound())
+                .isEqualTo(1.5);
+        assertThat(rule(gearbox, "speed in a pressure line").orElseThrow().bound())
+                .isEqualTo(10);
         assertThat(advice("brake", "brake fluid DOT 4", "20")).isEmpty();
     }
 
@@ -148,7 +180,10 @@ class AdviceByHandTest {
                   back: {from: rail, to: tank, parts: [{tube: steel 3/8 in x 0.035 in, length: 2 m}]}
                 limits: {tank: {flow: at least 10 L/h}}
                 """, "return.yaml");
-        Advice speed = rule(Advice.of(FeedCheck.withoutDraws(circuit, circuit.caseNames()).cases()), "speed in a return line")
+        Advice speed = rule(
+                        Advice.of(FeedCheck.withoutDraws(circuit, circuit.caseNames())
+                                .cases()),
+                        "speed in a return line")
                 .orElseThrow();
         assertThat(speed.bound()).isEqualTo(1.8);
         assertThat(speed.kept()).isFalse();

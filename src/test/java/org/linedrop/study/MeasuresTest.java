@@ -65,8 +65,7 @@ class MeasuresTest {
                 "{tube: steel 3/8 in x 0.035 in, length: 1 m, name: hard line}");
         assertThat(found)
                 .extracting(measure -> measure.words() + " " + measure.count())
-                .containsExactly(
-                        "hose-end bore of race PTFE -6 3", "bore of race PTFE -6 2", "bore of hard line 1");
+                .containsExactly("hose-end bore of race PTFE -6 3", "bore of race PTFE -6 2", "bore of hard line 1");
         assertThat(found.get(0).status()).isEqualTo(Status.FROM_MEMORY);
         assertThat(found.get(0).gives()).as("wider is better").isPositive();
         assertThat(found.get(0).decides())
@@ -76,8 +75,8 @@ class MeasuresTest {
 
     @Test
     void whatWasMeasuredDecidesNothing() {
-        List<Bottleneck.Measure> found = find(
-                "{hose: race PTFE -6, length: 1 m, ends: straight to straight, bore: 8 mm +/- 0.1 mm measured}");
+        List<Bottleneck.Measure> found =
+                find("{hose: race PTFE -6, length: 1 m, ends: straight to straight, bore: 8 mm +/- 0.1 mm measured}");
         assertThat(found.get(0).words()).isEqualTo("hose-end bore of race PTFE -6");
         assertThat(found.get(0).count()).isEqualTo(2);
         Bottleneck.Measure bore = found.get(1);
