@@ -104,6 +104,30 @@ class AdviceByHandTest {
     }
 
     @Test
+    void theMarginOverBoilingIsThePumpsAndUnsolvedCasesSayNothing() {
+        String text = FEED.formatted("injected fuel", "E10", "20");
+        Circuit circuit = CircuitFile.read(text, "feed.yaml");
+        List<CaseCheck> cases =
+                FeedCheck.withoutDraws(circuit, circuit.caseNames()).cases();
+        Advice margin =
+                rule(Advice.of(cases), "suction: margin of a pump over boiling").orElseThrow();
+        double least = cases.stream()
+                .mapToDouble(each -> each.result()
+                        .usual()
+                        .device("pump")
+                        .orElseThrow()
+                        .figure("inletMarginPa")
+                        .orElseThrow())
+                .min()
+                .orElseThrow();
+        assertThat(margin.value()).isCloseTo(least, within(1e-6));
+        assertThat(margin.atLeast()).isTrue();
+        Circuit more = CircuitFile.read(text + "  beyond: {rail: {takes: 3000 L/h really}}\n", "beyond.yaml");
+        assertThat(Advice.of(FeedCheck.withoutDraws(more, more.caseNames()).cases()))
+                .isEqualTo(Advice.of(cases));
+    }
+
+    @Test
     void carburettorsBearLess() {
         List<Advice> all = advice("carburettor fuel", "E10", "20");
         assertThat(rule(all, "feed loss with height").orElseThrow().bound()).isEqualTo(7_000);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.fact.ProblemsException;
@@ -233,5 +234,82 @@ class HowFarByHandTest {
         assertThat(bore.stretch().orElseThrow().from()).isCloseTo(least, within(1e-7 * least));
         assertThat(bore.sentence(Display.METRIC)).startsWith("line 1.bore can be at least 3.838 mm (8 mm now).");
         assertThat(bore.sentence(Display.US)).startsWith("line 1.bore can be at least 0.1511 in (0.315 in now).");
+    }
+
+    @Test
+    void targetsMayBeNothingOrUnderIt() {
+        double nothing = 300e3 / HEAD_PA;
+        HowFar zero = ask(line(""), "line 1.K", "tap pressure 0 kPa");
+        assertThat(zero.nearest().orElseThrow().inside()).isCloseTo(nothing, within(1e-6 * nothing));
+        HowFar under = ask(line(""), "line 1.K", "tap pressure -20 kPa");
+        assertThat(under.nearest().orElseThrow().inside()).isCloseTo(320e3 / HEAD_PA, within(1e-6 * nothing));
+        assertThat(under.sentence(Display.METRIC)).contains(" gives tap pressure -20 kPa; it is 10 x now.");
+        // all there is to lose leaves a vacuum: the nearest is the last that could be solved
+        HowFar beyond = ask(line(""), "line 1.K", "tap pressure -150 kPa");
+        assertThat(beyond.edges()).isEmpty();
+        assertThat(beyond.best().si()).isBetween(401_325 / HEAD_PA / 1.25, 401_325 / HEAD_PA);
+        assertThat(beyond.best().score()).as("still over it").isPositive();
+    }
+
+    @Test
+    void temperatureAndAltitudeHaveStepsOfTheirOwn() {
+        Circuit circuit = line("limits: {tap: {pressure: at most 400 kPa}}\n");
+        HowFar warm = ask(circuit, "temperature", "");
+        double least = Knob.of(circuit, "temperature").least();
+        double most = Knob.of(circuit, "temperature").most();
+        assertThat(warm.from()).isCloseTo(Math.max(least, 293.15 - 24 * 6), within(1e-9));
+        assertThat(warm.to()).isCloseTo(Math.min(most, 293.15 + 24 * 6), within(1e-9));
+        HowFar high = ask(circuit, "altitude", "");
+        assertThat(high.to()).isCloseTo(24 * 250, within(1e-9));
+        assertThat(high.sentence(Display.METRIC)).startsWith("altitude can be ");
+    }
+
+    private static final String CASES = """
+            this case: usual
+            limits: {tap: {pressure: at least 250 kPa}}
+            cases:
+              more: {tap: {takes: 720 L/h}}
+              other: {line 1: {K: 3 x}}
+            """;
+
+    @Test
+    void everyCaseHasToHold() {
+        Circuit circuit = line(CASES);
+        // twice the flow has four times the head
+        double most = 50e3 / (4 * HEAD_PA);
+        HowFar answer = ask(circuit, "line 1.K", "");
+        assertThat(answer.stretch().orElseThrow().to()).isCloseTo(most, within(1e-7 * most));
+        assertThat(answer.stretch().orElseThrow().high().decides().caseName()).isEqualTo("more");
+        assertThat(answer.holdsNow()).isFalse();
+        assertThat(answer.sentence(Display.METRIC))
+                .isEqualTo(
+                        "Not as it is: line 1.K must be at most 7.896 x (10 x now). More breaks tap pressure at more. Not"
+                                + " moved in other: the case gives line 1.K a value of its own. Ask with --case.");
+        HowFar one = HowFar.of(circuit, new HowFar.Question("line 1.K", List.of("usual"), ""));
+        assertThat(one.stretch().orElseThrow().to()).isCloseTo(4 * most, within(1e-6 * most));
+        assertThat(one.notes()).isEmpty();
+        HowFar other = HowFar.of(circuit, new HowFar.Question("line 1.K", List.of("other"), ""));
+        assertThat(other.knob().si())
+                .as("a case alone is moved from its own value")
+                .isEqualTo(3);
+    }
+
+    @Test
+    void theWorstOfTheBoresSoldIsSaid() {
+        Circuit hose = CircuitFile.read(
+                TEXT.replace("{law: K, K: 10 x, bore: 8 mm}", "{hose: race PTFE -6, length: 2 m, ends: none to none}")
+                        + "limits: {tap: {pressure: at least 290 kPa}}\n",
+                "hose.yaml");
+        HowFar answer = ask(hose, "line 1.length", "");
+        HowFar.Edge edge = answer.stretch().orElseThrow().high();
+        // 10 cSt flow laminar: friction goes by the fourth power of the bore
+        double usual = hose.catalogue().hose("race PTFE -6").boreM().value();
+        double small = hose.catalogue().hose("race PTFE -6").boreM().low();
+        double shorter = edge.inside() * Math.pow(small / usual, 4);
+        assertThat(edge.atLeastSi()).isCloseTo(shorter, within(1e-3 * shorter));
+        assertThat(answer.sentence(Display.METRIC))
+                .contains(" More breaks tap pressure. With the worst of the bores sold it is ")
+                .endsWith(" m.");
+        assertThat(HowFar.Kind.values()).extracting(HowFar.Kind::word).containsExactly("root", "jump", "refused");
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.io.CircuitFile;
 import org.linedrop.result.Result;
@@ -144,5 +146,94 @@ class SensitivitiesByHandTest {
                 """, "bare.yaml");
         Result result = Result.of(bare).orThrow();
         assertThat(Output.flow("open").of(result)).isCloseTo(FLOW, within(1e-9));
+    }
+
+    /** A bench whose filter cannot be cleaner than clean, and whose line cannot be longer than a key may say. */
+    private static Circuit atTheEnds() {
+        return CircuitFile.read("""
+                linedrop: 1
+                fluid: bench liquid
+                temperature: 20 C
+                fluids:
+                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+                points:
+                  main: {kind: held, pressure: 300 kPa}
+                  tap: {kind: draw, takes: 360 L/h, bore: vessel}
+                devices:
+                  filter: {kind: filter, drop: 4 kPa at 360 L/h, exponent: 2}
+                runs:
+                  line: {from: main, to: tap, parts: [{law: K, K: 1 x, bore: 8 mm}, {through: filter}]}
+                """, "ends.yaml");
+    }
+
+    @Test
+    void atTheLowerEndOfItsRangeAKeyHasARightSlope() {
+        Sensitivities all = Sensitivities.of(atTheEnds());
+        Sensitivities.Slope clog = all.slope("tap pressure", "filter.clog");
+        assertThat(clog.left()).as("no filter is cleaner than clean").isNaN();
+        assertThat(clog.right()).isCloseTo(-4000, within(1e-2));
+        assertThat(clog.value()).isEqualTo(clog.right());
+        assertThat(clog.isJoint()).isTrue();
+    }
+
+    @Test
+    void atTheUpperEndOfItsRangeAKeyHasALeftSlope() {
+        Circuit circuit = CircuitFile.read("""
+                linedrop: 1
+                fluid: bench liquid
+                temperature: 20 C
+                fluids:
+                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+                points:
+                  sump: {kind: held, pressure: 0 kPa}
+                  tap: {kind: draw, takes: 180 L/h, bore: vessel}
+                devices:
+                  pump:
+                    kind: pump
+                    curves:
+                      - {at: 12 V, pressure: 0 100 kPa, flow: 360 0 L/h}
+                      - {at: 14 V, pressure: 0 140 kPa, flow: 400 0 L/h}
+                    runs at: 14 V
+                runs:
+                  line: {from: sump, to: tap, parts: [{through: pump}, {law: K, K: 1 x, bore: 8 mm}]}
+                """, "volts.yaml");
+        Sensitivities.Slope slope = Sensitivities.of(circuit).slope("tap pressure", "pump.runs at");
+        assertThat(slope.right()).as("nothing is known beyond its tables").isNaN();
+        Output tap = Output.pressure("tap");
+        double less = tap.of(Result.of(circuit.with(List.of(Change.of("pump", "runs at", "13.999 V")))));
+        double wanted = (tap.of(Result.of(circuit)) - less) / 1e-3;
+        assertThat(slope.left()).isCloseTo(wanted, within(1e-3 * wanted));
+        assertThat(wanted).isPositive();
+    }
+
+    @Test
+    void whereTwoLawsMeetEachSideHasItsSlope() {
+        // a return port under the surface feels the column over it, one above lifts the fluid: 0.5 m is where they meet
+        Circuit circuit = CircuitFile.read("""
+                linedrop: 1
+                fluid: bench liquid
+                temperature: 20 C
+                fluids:
+                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+                points:
+                  pipe: {kind: held, pressure: 20 kPa, height: 0 m}
+                  tank: {kind: tank, height: 0 m, depth: 0.5 m, return height: 0.5 m}
+                runs:
+                  return: {from: pipe, to: tank, parts: [{law: K, K: 20 x, bore: 8 mm}]}
+                """, "joint.yaml");
+        Sensitivities.Slope slope = Sensitivities.of(circuit).slope("return flow", "tank.return height");
+        double driving = 20e3 - DENSITY * 9.80665 * 0.5;
+        double flow = FLOW * Math.sqrt(driving / (20 * HEAD_PA));
+        double above = -flow * DENSITY * 9.80665 / (2 * driving);
+        assertThat(slope.isJoint()).isTrue();
+        assertThat(slope.left()).isCloseTo(0, within(1e-6 * Math.abs(above)));
+        assertThat(slope.right()).isCloseTo(above, within(1e-3 * Math.abs(above)));
+        assertThat(slope.value()).isCloseTo(above / 2, within(1e-3 * Math.abs(above)));
+    }
+
+    @Test
+    void whatMovesNothingHasNoRow() {
+        Sensitivities altitude = Sensitivities.of(LINE, List.of(Knob.of(LINE, "altitude")));
+        assertThat(altitude.rows()).as("gauge pressures do not know it").isEmpty();
     }
 }
