@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.linedrop.circuit.Circuit;
 import org.linedrop.circuit.Run;
+import org.linedrop.circuit.TradeUnits;
 import org.linedrop.network.CircuitNetwork;
 import org.linedrop.network.Trace;
 import org.linedrop.solver.Cut;
@@ -77,7 +78,7 @@ final class SolveDetail {
     private String flow(double kgPerS) {
         Circuit circuit = network.circuit();
         double density = circuit.surroundings().fluidState().densityKgPerM3();
-        return Display.METRIC.text(kgPerS / density, Dimension.VOLUME_FLOW);
+        return TradeUnits.of(circuit, Display.METRIC).text(kgPerS / density, Dimension.VOLUME_FLOW);
     }
 
     private String points(List<Integer> numbers) {

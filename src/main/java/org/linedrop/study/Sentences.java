@@ -61,10 +61,10 @@ final class Sentences {
 
     /** Brakes. */
     static String quantitiesOnly(List<CaseCheck> cases, int all) {
-        return (cases.size() == 1 && all > 1 || cases.size() == 1 && named(cases.get(0))
-                        ? cases.get(0).caseName() + ": "
-                        : "")
-                + "Volume, flow and swell only; brakes are not for us to judge.";
+        String of = cases.size() == 1 && (all > 1 || named(cases.get(0)))
+                ? cases.get(0).caseName() + ": "
+                : "";
+        return of + "Volume, flow and swell only; brakes are not for us to judge.";
     }
 
     private static boolean named(CaseCheck check) {
@@ -131,7 +131,10 @@ final class Sentences {
                     String words = its.text.toString();
                     text.append(words, 0, words.indexOf("; beyond"))
                             .append(", tightest ")
-                            .append(tightest == check ? "there" : "in case " + tightest.caseName())
+                            .append(
+                                    tightest.caseName().equals(check.caseName())
+                                            ? "there"
+                                            : "in case " + tightest.caseName())
                             .append(words, words.indexOf("; beyond"), words.length());
                 });
         outsideItsTable(check);
