@@ -32,18 +32,6 @@ public record AdapterSize(
         implements Serializable {
 
     /**
-     * What the trade calls it, without its sizes: two equal flares are a union, however they were written.
-     *
-     * @return adapter, bulkhead, union, reducer or cap
-     */
-    public String called() {
-        boolean equal = from.seat() == Seat.FLARE_37
-                && to.seat() == Seat.FLARE_37
-                && from.size().equals(to.size());
-        return kind.equals("reducer") && equal ? "union" : kind;
-    }
-
-    /**
      * The bore that limits it.
      *
      * @return the smaller of its two bores, m

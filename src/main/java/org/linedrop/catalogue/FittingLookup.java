@@ -87,8 +87,8 @@ final class FittingLookup {
         Connection from = ConnectionLookup.parse(catalogue, sides[0]);
         Connection to = ConnectionLookup.parse(catalogue, sides[1]);
         String name = from.sizeName() + " to " + to.sizeName();
-        boolean reducer = from.seat() == Seat.FLARE_37 && to.seat() == Seat.FLARE_37;
-        String kind = reducer ? "reducer" : "adapter";
+        boolean flares = from.seat() == Seat.FLARE_37 && to.seat() == Seat.FLARE_37;
+        String kind = !flares ? "adapter" : from.size().equals(to.size()) ? "union" : "reducer";
         Connection first = from.named(kind + " " + name);
         Connection second = to.named(kind + " " + name);
         return new AdapterSize(

@@ -154,7 +154,7 @@ final class PartLaws implements Part.Visitor<List<Piece>>, Device.Visitor<Piece>
         boolean narrowFirst = from <= to;
         Piece piece = new Piece(
                         part.size().kind(),
-                        named(part, part.size().called()),
+                        named(part, part.size().kind()),
                         part.id(),
                         part.size().text(),
                         stream)

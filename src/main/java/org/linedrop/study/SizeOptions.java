@@ -281,8 +281,7 @@ final class SizeOptions {
 
     /** In flow order; a union has the same size on both sides. */
     private static String name(AdapterSize size) {
-        return size.called() + " "
-                + (size.called().equals("union") ? size.from().sizeName() : size.text());
+        return size.kind() + " " + (size.kind().equals("union") ? size.from().sizeName() : size.text());
     }
 
     /** Those of the first list that the second has not, one for one; the same fitting in another size is no change. */

@@ -217,8 +217,7 @@ final class Tally implements Part.Visitor<Boolean> {
         String angle = size.angleRad() > 0
                 ? " " + Math.round(Math.toDegrees(size.angleRad())) + (size.forged() ? " forged" : " swept")
                 : "";
-        return size.called() + " "
-                + (size.called().equals("union") ? size.from().sizeName() : sides(size)) + angle;
+        return size.kind() + " " + (size.kind().equals("union") ? size.from().sizeName() : sides(size)) + angle;
     }
 
     /** One fitting has one name, whichever way it stands: the flare first, of two flares the larger. */
