@@ -1,12 +1,10 @@
 package org.linedrop.circuit;
 
 import java.util.List;
-import org.linedrop.fact.Inner;
 import org.linedrop.fluid.Fluid;
 import org.linedrop.units.Display;
 
 /** Flows as the trade says them: fuel by the hour, oil, coolant and what else there is by the minute. */
-@Inner
 public final class TradeUnits {
     private static final List<String> FUELS =
             List.of("petrol", "E10", "E85", "ethanol", "methanol", "diesel", "biodiesel");
