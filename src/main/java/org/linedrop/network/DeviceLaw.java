@@ -30,6 +30,28 @@ public interface DeviceLaw {
     int evaluate(double massFlowKgPerS, double inletPa, double outletPa, double referencePa, double[] out);
 
     /**
+     * The same with its pieces joined by curves, for solves that find no way over the kinks between them; it tends to the law
+     * itself as they get sharper. Laws without kinks need nothing of their own here.
+     *
+     * @param massFlowKgPerS mass flow, positive from inlet to outlet
+     * @param inletPa        total pressure at the inlet point
+     * @param outletPa       total pressure at the outlet point
+     * @param referencePa    total pressure at the reference point; 0 when the device has none
+     * @param roundingPa     how far a curve stands off the kink it rounds, above 0
+     * @param out            modified: as in {@link #evaluate}, with the true derivatives of the rounded law
+     * @return the state of the law itself
+     */
+    default int evaluateRounded(
+            double massFlowKgPerS,
+            double inletPa,
+            double outletPa,
+            double referencePa,
+            double roundingPa,
+            double[] out) {
+        return evaluate(massFlowKgPerS, inletPa, outletPa, referencePa, out);
+    }
+
+    /**
      * Slope that stands in for the device in the symmetric part of the Newton matrix and in the first linear solve: that
      * of the device wide open, or any typical one. It decides speed, not answers.
      *

@@ -126,6 +126,59 @@ public final class OneWay implements DeviceLaw {
         return IN_CONTROL;
     }
 
+    /** Both minima as half of sum less hypotenuse (C. Chen and O. L. Mangasarian, Math. Program. 71 (1995) 51-69). */
+    @Override
+    public int evaluateRounded(
+            double massFlowKgPerS,
+            double inletPa,
+            double outletPa,
+            double referencePa,
+            double roundingPa,
+            double[] out) {
+        int state = evaluate(massFlowKgPerS, inletPa, outletPa, referencePa, out);
+        boolean backwards = massFlowKgPerS < 0;
+        open.evaluate(backwards ? 0 : massFlowKgPerS, out);
+        double sigma = slopePaPerKgPerS + typicalSlope;
+        double bByFlow = -Math.max(backwards ? typicalSlope : out[1], FLAT * sigma);
+        double b = inletPa - outletPa - out[0] - (backwards ? typicalSlope * massFlowKgPerS : 0);
+        double shareOfA = 0;
+        double spare = b;
+        double aByFlow = -Math.max(slopePaPerKgPerS, FLAT * sigma);
+        if (watches != Watches.NOTHING) {
+            double a = (watches == Watches.INLET ? inletPa - referencePa - setPa : setPa + referencePa - outletPa)
+                    - slopePaPerKgPerS * (massFlowKgPerS - flowAtSetKgPerS);
+            spare = roundedLeast(a, b, roundingPa);
+            shareOfA = share(a, b, roundingPa);
+        }
+        double shut = sigma * massFlowKgPerS;
+        double shareOfShut = share(shut, -spare, roundingPa);
+        double open = 1 - shareOfShut;
+        double inlet = 1 - shareOfA + (watches == Watches.INLET ? shareOfA : 0);
+        double outlet = 1 - shareOfA + (watches == Watches.OUTLET ? shareOfA : 0);
+        double reference = watches == Watches.INLET ? shareOfA : watches == Watches.OUTLET ? -shareOfA : 0;
+        fill(
+                out,
+                roundedLeast(shut, -spare, roundingPa),
+                shareOfShut * sigma - open * (shareOfA * aByFlow + (1 - shareOfA) * bByFlow),
+                -open * inlet,
+                open * outlet,
+                open * reference);
+        return state;
+    }
+
+    private static double roundedLeast(double x, double y, double rounding) {
+        double apart = Math.hypot(x - y, 2 * rounding);
+        // without a difference of two large numbers
+        return Math.min(x, y) - 2 * rounding * rounding / (apart + Math.abs(x - y));
+    }
+
+    /** Derivative of the rounded minimum in its first argument. */
+    private static double share(double x, double y, double rounding) {
+        double apart = Math.hypot(x - y, 2 * rounding);
+        double small = 2 * rounding * rounding / (apart * (apart + Math.abs(x - y)));
+        return x > y ? small : 1 - small;
+    }
+
     private static void fill(double[] out, double r, double flow, double inlet, double outlet, double reference) {
         out[0] = r;
         out[1] = flow;

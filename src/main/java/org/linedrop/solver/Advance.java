@@ -76,6 +76,15 @@ final class Advance {
         Residual.evaluate(w, network);
     }
 
+    /** By how much the flow that changed most changed since {@link #keep}. */
+    static double moved(Workspace w) {
+        double most = 0;
+        for (int b = 0; b < w.flow.length; b++) {
+            most = Math.max(most, Math.abs(w.flow[b] - w.oldFlow[b]));
+        }
+        return most;
+    }
+
     static void move(Network network, Workspace w, double part) {
         for (int b = 0; b < w.flow.length; b++) {
             w.flow[b] = w.oldFlow[b] + part * w.flowStep[b];
@@ -83,6 +92,6 @@ final class Advance {
         for (int i = 0; i < w.pressure.length; i++) {
             w.pressure[i] = w.oldPressure[i] + part * w.pressureStep[i];
         }
-        w.tree.balance(network, w.flow);
+        w.tree.balance(network, w);
     }
 }

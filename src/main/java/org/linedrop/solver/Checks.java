@@ -1,7 +1,5 @@
 package org.linedrop.solver;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.linedrop.network.Network;
 
@@ -62,6 +60,11 @@ final class Checks {
                 }
             }
         }
+        for (int i = 0; w.slack.on && root >= 0 && i < w.group.length; i++) {
+            if (w.slack.slope(i) != 0) {
+                join(network, w.group, i, root);
+            }
+        }
     }
 
     private static int start(Network network, int[] group) {
@@ -87,24 +90,6 @@ final class Checks {
         } else {
             group[j] = i;
         }
-    }
-
-    /** What shuts off the region found by {@link Regions#starved}. Allocates; for snapshots. */
-    static Cut starved(Network network, Workspace w, int leader) {
-        List<Integer> points = new ArrayList<>();
-        for (int i = 0; i < w.group.length; i++) {
-            if (Groups.find(w.group, i) == leader) {
-                points.add(i);
-            }
-        }
-        List<Integer> branches = new ArrayList<>();
-        for (int b = 0; b < network.branchCount(); b++) {
-            if (points.contains(network.from(b)) != points.contains(network.to(b))) {
-                branches.add(b);
-            }
-        }
-        double forced = w.regions.forcedKgPerS(leader);
-        return new Cut(points, branches, forced > 0, Math.abs(forced), 0);
     }
 
     /** Looks for the point furthest under its vapour pressure, or under a vacuum. */

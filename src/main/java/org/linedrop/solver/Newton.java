@@ -46,6 +46,9 @@ final class Newton {
 
     /** Ends a step. True when it was the last; then one more was taken, where it could change anything. */
     static boolean arrived(Network network, Workspace w, Options options, double part) {
+        if (w.careful && part == 1) {
+            w.correction = Advance.moved(w);
+        }
         boolean small = part == 1 && w.correction <= options.flowTolerance() * w.flowScale;
         Residual.scale(w, network);
         w.record(w.norm);
@@ -148,6 +151,9 @@ final class Newton {
             return false;
         }
         w.step.solve(network);
+        if (w.careful) {
+            w.tree.choose(network, w);
+        }
         w.iterations++;
         w.correction = largest(w.flowStep);
         return true;

@@ -14,9 +14,9 @@ import org.linedrop.fact.Inner;
 public record Options(int maxIterations, double flowTolerance, double pressureTolerance) implements Serializable {
     /**
      * Newton steps allowed by default. Most networks need 4 to 9; flows that end at zero by a square law about 40; those
-     * that need the second attempt up to 150.
+     * that need the second attempt some 150, those whose draws cannot be met up to 1,000.
      */
-    private static final int USUAL_ITERATIONS = 400;
+    private static final int USUAL_ITERATIONS = 2000;
     /** Both tolerances by default: six figures better than any bore is known, three worse than rounding allows. */
     private static final double USUAL_TOLERANCE = 1e-9;
 
@@ -29,7 +29,7 @@ public record Options(int maxIterations, double flowTolerance, double pressureTo
     }
 
     /**
-     * The usual budget of 400 steps and tolerances of 1e-9.
+     * The usual budget of 2,000 steps and tolerances of 1e-9.
      *
      * @return the options
      */

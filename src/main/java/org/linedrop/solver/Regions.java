@@ -8,9 +8,6 @@ final class Regions {
     /** Flow forced into a region that counts, over the flow scale. */
     private static final double FORCED = 1e-12;
 
-    /** Flow that a shut region lacks before it counts as cut off, over the flow scale: the usual flow tolerance. */
-    private static final double STARVED = 1e-9;
-
     private final Workspace w;
     private final int[] region;
     private final double[] forced;
@@ -40,26 +37,6 @@ final class Regions {
     /** The point that led the region of a point when they were found. */
     int of(int point) {
         return region[point];
-    }
-
-    /**
-     * Looks in the state last evaluated for a region whose every way is shut but which draws or is fed.
-     *
-     * @return the point that leads the region in the workspace's groups, -1 when none
-     */
-    int starved(Network network) {
-        find(network);
-        for (int i = 0; i < region.length; i++) {
-            if (region[i] == i && !network.fixed(i) && Math.abs(forced[i]) > STARVED * w.flowScale) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** Flow forced into the region that {@link #starved} found, kg/s out of it. */
-    double forcedKgPerS(int leader) {
-        return forced[leader];
     }
 
     boolean isForced(Network network, int leader) {

@@ -79,8 +79,11 @@ final class Residual {
         double inlet = w.pressure[network.from(b)];
         double outlet = w.pressure[network.to(b)];
         double leak = w.leak > 0 ? w.leak / device.wideOpenSlopePaPerKgPerS() : 0;
-        w.state[b] = device.evaluate(
-                w.flow[b] - leak * (inlet - outlet), inlet, outlet, reference < 0 ? 0 : w.pressure[reference], w.five);
+        double flow = w.flow[b] - leak * (inlet - outlet);
+        double at = reference < 0 ? 0 : w.pressure[reference];
+        w.state[b] = w.rounding > 0
+                ? device.evaluateRounded(flow, inlet, outlet, at, w.rounding, w.five)
+                : device.evaluate(flow, inlet, outlet, at, w.five);
         if (w.five[2] == 0 && w.five[3] == 0) {
             w.largestFlowOff = Math.max(w.largestFlowOff, Math.abs(w.five[0] / w.five[1]));
         }
@@ -117,7 +120,7 @@ final class Residual {
 
     private static void balances(Workspace w, Network network) {
         for (int i = 0; i < w.imbalance.length; i++) {
-            w.imbalance[i] = network.drawKgPerS(i);
+            w.imbalance[i] = w.slack.drawKgPerS(network, i);
         }
         for (int b = 0; b < w.flow.length; b++) {
             w.imbalance[network.from(b)] += w.flow[b];
@@ -165,7 +168,7 @@ final class Residual {
         for (double m : w.flow) {
             flow = Math.max(flow, Math.abs(m));
         }
-        w.flowScale = flow;
+        w.flowScale = w.slack.on ? Math.max(flow, w.slack.largestKgPerS) : flow;
         // a network fed by draws alone has no given pressure: the drops it makes are the scale then
         w.pressureScale = Math.max(network.pressureScalePa(), w.largestDrop);
     }

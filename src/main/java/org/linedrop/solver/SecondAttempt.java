@@ -6,7 +6,8 @@ import org.linedrop.network.Network;
  * Another attempt from rest where the direct way failed. The symmetric part is factorised without subtractions, so that no
  * pair of branches is too far apart. Steps go just past the kink that stops them, so that the next one is solved with the
  * piece behind it (J. Katzenelson, Bell Syst. Tech. J. 44 (1965) 1605-1620, for pieces that are linear). Devices get leaks
- * that are taken away in stages: with them no region loses its reference and no piece is singular.
+ * that are taken away in stages: with them no region loses its reference and no piece is singular. Draws give way far
+ * beyond all given pressures, so that there always is an answer, which tells when they cannot be met.
  */
 final class SecondAttempt {
     /** Steps of the second attempt within which the norm has to be halved before some are let go. */
@@ -21,8 +22,20 @@ final class SecondAttempt {
     private static final double LEAST_LEAK = 1e-6;
     /** Leaks under this drown in the rounding of the border. */
     private static final double NO_LEAK = 1e-10;
+    /** Pressure beyond the given ones at which draws give way, over the pressure scale: first, last, and from one to the next. */
+    private static final double FIRST_LIMIT = 100;
+
+    private static final double LAST_LIMIT = 1e9;
+    private static final double WIDER = 1000;
+    /**
+     * What kinks are rounded by at a leak of 1, over the pressure scale; it falls with the square of the leak, so that what
+     * floats behind shut devices is off by less at each stage.
+     */
+    private static final double ROUNDING = 1e4;
     /** Steps in which a stage has to arrive. */
     private static final int STAGE_STEPS = 30;
+    /** The same where kinks are rounded: curves take longer. */
+    private static final int ROUNDED_STEPS = 50;
 
     private SecondAttempt() {}
 
@@ -37,11 +50,16 @@ final class SecondAttempt {
         int most = devices ? w.iterations + STAGE_STEPS : options.maxIterations();
         Outcome outcome = surelyFromRest(network, w, options, most);
         if (outcome != Outcome.CONVERGED && devices) {
+            outcome = givingWay(network, w, options);
+        }
+        if (outcome == Outcome.STALLED && devices) {
             outcome = stages(network, w, options);
         }
-        w.leak = 0;
+        leak(network, w, 0);
         w.careful = false;
-        if (outcome == Outcome.CONVERGED) {
+        w.slack.on = false;
+        if (w.proved || outcome == Outcome.CONVERGED) {
+            Residual.evaluate(w, network);
             return outcome;
         }
         if (!(Residual.evaluate(w, network) <= direct)) {
@@ -51,26 +69,58 @@ final class SecondAttempt {
     }
 
     /**
+     * With draws that give way beyond a limit, which is widened until none has to: then that is the answer. Or until it is
+     * proved that some must.
+     */
+    private static Outcome givingWay(Network network, Workspace w, Options options) {
+        boolean warm = false;
+        for (double beyond = FIRST_LIMIT; beyond <= LAST_LIMIT; beyond *= WIDER) {
+            // where nothing is forced nothing can give way, and once is enough
+            if (beyond > FIRST_LIMIT && w.slack.largestKgPerS == 0) {
+                break;
+            }
+            w.slack.limit(network, beyond * network.pressureScalePa());
+            leak(network, w, 0);
+            int most = w.iterations + STAGE_STEPS;
+            Outcome outcome = warm ? surely(network, w, options, most) : surelyFromRest(network, w, options, most);
+            if (outcome != Outcome.CONVERGED) {
+                outcome = stages(network, w, options);
+            }
+            warm = outcome == Outcome.CONVERGED;
+            if (warm && !w.slack.gives()) {
+                return outcome;
+            }
+            if (warm && w.slack.proves(network, options)) {
+                w.proved = true;
+                return w.slack.cutOff() ? Outcome.CUT_OFF : Outcome.DEMAND_NOT_MET;
+            }
+        }
+        w.slack.on = false;
+        return Outcome.STALLED;
+    }
+
+    /**
      * Takes the leaks away, more slowly where a stage does not arrive soon. Without any the equations may have no single
      * slope; then the answer with the least of them counts if it is one without them too.
      */
     private static Outcome stages(Network network, Workspace w, Options options) {
+        int steps = w.slack.on ? ROUNDED_STEPS : STAGE_STEPS;
         double ratio = RATIO;
         double least = LEAST_LEAK;
         double leak = 1;
-        w.leak = leak;
-        Outcome outcome = surelyFromRest(network, w, options, w.iterations + STAGE_STEPS);
+        leak(network, w, leak);
+        Outcome outcome = surelyFromRest(network, w, options, w.iterations + steps);
         while (outcome != Outcome.CONVERGED && leak < MOST_LEAK && w.iterations < options.maxIterations()) {
             leak /= RATIO;
-            w.leak = leak;
-            outcome = surelyFromRest(network, w, options, w.iterations + STAGE_STEPS);
+            leak(network, w, leak);
+            outcome = surelyFromRest(network, w, options, w.iterations + steps);
         }
         while (outcome == Outcome.CONVERGED && leak > 0) {
             System.arraycopy(w.flow, 0, w.stageFlow, 0, w.flow.length);
             System.arraycopy(w.pressure, 0, w.stagePressure, 0, w.pressure.length);
             double next = leak * ratio >= least ? leak * ratio : 0;
-            w.leak = next;
-            outcome = surely(network, w, options, w.iterations + STAGE_STEPS);
+            leak(network, w, next);
+            outcome = surely(network, w, options, w.iterations + steps);
             if (outcome == Outcome.CONVERGED) {
                 leak = next;
                 ratio = Math.max(RATIO, ratio * ratio);
@@ -87,6 +137,12 @@ final class SecondAttempt {
             }
         }
         return outcome;
+    }
+
+    /** Sets the leaks, and the rounding of kinks where draws may give way. */
+    private static void leak(Network network, Workspace w, double leak) {
+        w.leak = leak;
+        w.rounding = w.slack.on ? leak * leak * ROUNDING * network.pressureScalePa() : 0;
     }
 
     private static Outcome surelyFromRest(Network network, Workspace w, Options options, int most) {

@@ -99,8 +99,8 @@ public final class Solution implements Serializable {
     }
 
     private static @Nullable Cut cut(Workspace w, Network network) {
-        if (w.starved >= 0) {
-            return Checks.starved(network, w, w.regions.starved(network));
+        if (w.proved) {
+            return w.slack.cut(network);
         }
         boolean refused = w.outcome == Outcome.CUT_OFF || w.outcome == Outcome.DEMAND_NOT_MET;
         return refused ? w.flowCheck.cut(network) : null;

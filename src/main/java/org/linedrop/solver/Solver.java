@@ -84,8 +84,6 @@ public final class Solver {
         }
         if (outcome == Outcome.STALLED) {
             outcome = SecondAttempt.run(network, w, options);
-            w.starved = outcome == Outcome.CONVERGED ? -1 : w.regions.starved(network);
-            outcome = w.starved >= 0 ? Outcome.CUT_OFF : outcome;
         }
         return outcome == Outcome.CONVERGED ? Checks.after(network, w) : outcome;
     }
@@ -109,16 +107,17 @@ public final class Solver {
         if (!w.step.fromRest(network)) {
             return false;
         }
+        double part = w.slack.part();
         for (int b = 0; b < w.flow.length; b++) {
-            w.flow[b] += w.flowStep[b];
+            w.flow[b] += part * w.flowStep[b];
         }
         for (int i = 0; i < w.pressure.length; i++) {
-            w.pressure[i] += w.pressureStep[i];
+            w.pressure[i] += part * w.pressureStep[i];
         }
         if (!w.careful && w.borderBranch.length > 0) {
             w.step.settle(network);
         }
-        w.tree.balance(network, w.flow);
+        w.tree.balance(network, w);
         return true;
     }
 

@@ -128,6 +128,11 @@ final class Step {
             conductance[b] = 1 / slope;
             symmetric.add(b, conductance[b]);
         }
+        if (w.slack.on) {
+            for (int i = 0; i < w.pressure.length; i++) {
+                symmetric.tie(i, w.slack.slope(i));
+            }
+        }
         if (!factorSymmetric()) {
             return false;
         }

@@ -23,6 +23,8 @@ final class SymmetricPart {
     private final int[] between;
     /** Conductance of each row to given pressures. */
     private final double[] toGiven;
+    /** Conductance of each row that is no branch's. */
+    private final double[] tied;
 
     SymmetricPart(Network network) {
         int points = network.pointCount();
@@ -59,6 +61,7 @@ final class SymmetricPart {
             between[b] = i < 0 || j < 0 ? -1 : index(Math.min(i, j), Math.max(i, j));
         }
         toGiven = new double[size];
+        tied = new double[size];
         cholesky = new Cholesky(matrix);
     }
 
@@ -144,6 +147,16 @@ final class SymmetricPart {
 
     void clear() {
         Arrays.fill(matrix.nz_values, 0, matrix.nz_length, 0);
+        Arrays.fill(tied, 0);
+    }
+
+    /** Ties a free point to a given pressure by a conductance of no branch. */
+    void tie(int point, double conductance) {
+        int r = row[point];
+        if (r >= 0) {
+            tied[r] = conductance;
+            matrix.nz_values[index(r, r)] += conductance;
+        }
     }
 
     /** Adds the conductance of a branch; only the upper triangle is filled, which is all the factorisation reads. */
@@ -185,7 +198,7 @@ final class SymmetricPart {
      * @param conductance what was added for each branch
      */
     boolean factorUnsubtracted(double[] conductance) {
-        Arrays.fill(toGiven, 0);
+        System.arraycopy(tied, 0, toGiven, 0, size);
         for (int b = 0; b < conductance.length; b++) {
             if (between[b] < 0 && fromDiagonal[b] >= 0) {
                 toGiven[fromRow[b]] += conductance[b];

@@ -1,6 +1,7 @@
 package org.linedrop.solver;
 
 import java.util.Arrays;
+import org.linedrop.network.DeviceLaw;
 import org.linedrop.network.Network;
 
 /**
@@ -21,6 +22,10 @@ final class Tree {
     /** Branch towards the root, -1 for given pressures and for points without one. */
     private final int[] towardsRoot;
 
+    /** By how much each branch is preferred, and whether only after all others. */
+    private final double[] wide;
+
+    private final boolean[] late;
     private final int[] visited;
     private final double[] rest;
     private int visitedCount;
@@ -35,6 +40,8 @@ final class Tree {
         group = new int[points];
         inTree = new boolean[branches];
         towardsRoot = new int[points];
+        wide = new double[branches];
+        late = new boolean[branches];
         visited = new int[points];
         rest = new double[points];
         for (int b = 0; b < branches; b++) {
@@ -53,7 +60,30 @@ final class Tree {
 
     /** Chooses the tree for the coefficients of this network. */
     void choose(Network network) {
-        sortFromWide(network);
+        for (int b = 0; b < branches; b++) {
+            wide[b] = network.nominalFlowKgPerS(b);
+            late[b] = network.kind(b) == Network.Kind.DEVICE;
+        }
+        grow(network);
+    }
+
+    /**
+     * Chooses it again for a state: where a wide device stands among narrow lines, rounding of its flow would drown theirs.
+     * Devices that are shut come last.
+     */
+    void choose(Network network, Workspace w) {
+        int border = w.borderBranch.length;
+        for (int b = 0; b < branches; b++) {
+            int k = w.borderOf[b];
+            double slope = k < 0 ? w.slope[b] : Math.abs(w.byFlow[k * border + k]);
+            wide[b] = 1 / slope;
+            late[b] = network.kind(b) == Network.Kind.DEVICE && w.state[b] == DeviceLaw.SHUT;
+        }
+        grow(network);
+    }
+
+    private void grow(Network network) {
+        sortFromWide();
         int root = -1;
         for (int i = 0; i < points; i++) {
             group[i] = i;
@@ -96,9 +126,10 @@ final class Tree {
     }
 
     /** Sets the flows of the tree so that every point reached from a given pressure balances. */
-    void balance(Network network, double[] flow) {
+    void balance(Network network, Workspace w) {
+        double[] flow = w.flow;
         for (int i = 0; i < points; i++) {
-            rest[i] = network.drawKgPerS(i);
+            rest[i] = w.slack.drawKgPerS(network, i);
         }
         for (int b = 0; b < branches; b++) {
             if (!inTree[b]) {
@@ -118,31 +149,31 @@ final class Tree {
     }
 
     /** Heap sort, so that nothing is allocated: ordinary branches before devices, wide before narrow, then by number. */
-    private void sortFromWide(Network network) {
+    private void sortFromWide() {
         for (int b = 0; b < branches; b++) {
             heap[b] = b;
         }
         for (int i = branches / 2 - 1; i >= 0; i--) {
-            sift(network, i, branches);
+            sift(i, branches);
         }
         for (int end = branches - 1; end >= 0; end--) {
             int last = heap[0];
             heap[0] = heap[end];
             heap[end] = last;
-            sift(network, 0, end);
+            sift(0, end);
             sorted[end] = last;
         }
     }
 
-    private void sift(Network network, int from, int end) {
+    private void sift(int from, int end) {
         int i = from;
         int moved = heap[i];
         while (2 * i + 1 < end) {
             int child = 2 * i + 1;
-            if (child + 1 < end && before(network, heap[child], heap[child + 1])) {
+            if (child + 1 < end && before(heap[child], heap[child + 1])) {
                 child++;
             }
-            if (!before(network, moved, heap[child])) {
+            if (!before(moved, heap[child])) {
                 break;
             }
             heap[i] = heap[child];
@@ -151,14 +182,10 @@ final class Tree {
         heap[i] = moved;
     }
 
-    private static boolean before(Network network, int a, int b) {
-        boolean deviceA = network.kind(a) == Network.Kind.DEVICE;
-        boolean deviceB = network.kind(b) == Network.Kind.DEVICE;
-        if (deviceA != deviceB) {
-            return deviceB;
+    private boolean before(int a, int b) {
+        if (late[a] != late[b]) {
+            return late[b];
         }
-        double flowA = network.nominalFlowKgPerS(a);
-        double flowB = network.nominalFlowKgPerS(b);
-        return flowA != flowB ? flowA > flowB : a < b;
+        return wide[a] != wide[b] ? wide[a] > wide[b] : a < b;
     }
 }

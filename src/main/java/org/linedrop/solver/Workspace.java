@@ -49,6 +49,7 @@ public final class Workspace {
     int release;
     final double[] bestFlow;
     final double[] bestPressure;
+    final Slack slack;
     final Regions regions;
     final Step step;
     final double[] two = new double[Law.SLOTS];
@@ -65,6 +66,8 @@ public final class Workspace {
     double meritFlow = 1;
     /** Conductance of a leak past each device, over its wide-open one. */
     double leak;
+    /** By how much kinks of devices are rounded, Pa. */
+    double rounding;
     /** Whether the direct way has failed: slower, surer arithmetic and searches. */
     boolean careful;
     /** Norm that was last halved, and the step that did it. */
@@ -87,7 +90,8 @@ public final class Workspace {
     int historyCount;
     Outcome outcome = Outcome.STALLED;
     int notPhysicalPoint = -1;
-    int starved = -1;
+    /** Whether the draws were proved not to be met after the steps failed. */
+    boolean proved;
 
     @Nullable Network solved;
 
@@ -138,6 +142,7 @@ public final class Workspace {
         bestFlow = new double[branches];
         bestPressure = new double[points];
         group = new int[points];
+        slack = new Slack(this);
         regions = new Regions(this);
         step = new Step(this);
         int junctions = network.junctionCount();
@@ -224,7 +229,7 @@ public final class Workspace {
             throw new IllegalArgumentException(
                     "this workspace was made for another structure; make one with Workspace.of(network)");
         }
-        if (solved != network) {
+        if (solved != network || continuations > 0) {
             tree.choose(network);
             solved = network;
             checked = false;
@@ -232,10 +237,12 @@ public final class Workspace {
         iterations = 0;
         continuations = 0;
         leak = 0;
+        rounding = 0;
         careful = false;
+        slack.on = false;
+        proved = false;
         historyCount = 0;
         notPhysicalPoint = -1;
-        starved = -1;
         outcome = Outcome.STALLED;
     }
 }

@@ -110,4 +110,49 @@ class OneWayTest {
         assertThatThrownBy(() -> new FixedFlow(0.3, 0)).hasMessageContaining("typical slope");
         assertThatThrownBy(() -> OneWay.check(OPEN, -1)).hasMessageContaining("typical slope");
     }
+
+    /** Rounded, the law has one slope everywhere, keeps its directions, and is never further off than twice the rounding. */
+    @Test
+    void roundedPiecesJoinSmoothly() {
+        Random random = new Random(12);
+        double rounding = 3e3;
+        double[] out = new double[5];
+        double[] up = new double[5];
+        double[] down = new double[5];
+        for (int i = 0; i < 3000; i++) {
+            OneWay device = switch (i % 3) {
+                case 0 -> OneWay.check(OPEN, TYPICAL);
+                case 1 -> OneWay.relief(2e5, 1e5, 0.01, OPEN, TYPICAL);
+                default -> OneWay.reducing(2e5, 1e5, 0.01, OPEN, TYPICAL);
+            };
+            double[] x = {
+                0.1 * random.nextDouble() + 1e-3,
+                4e5 * random.nextDouble(),
+                4e5 * random.nextDouble(),
+                1e5 * random.nextDouble()
+            };
+            int state = device.evaluateRounded(x[0], x[1], x[2], x[3], rounding, out);
+            double rounded = out[0];
+            double[] slope = out.clone();
+            assertThat(device.evaluate(x[0], x[1], x[2], x[3], out)).isEqualTo(state);
+            assertThat(Math.abs(rounded - out[0])).isLessThanOrEqualTo(2 * rounding);
+            device.evaluateRounded(x[0], x[1], x[2], x[3], 1e-9, up);
+            assertThat(up[0]).isCloseTo(out[0], within(1e-8));
+            assertThat(slope[1]).isPositive();
+            assertThat(slope[2]).isLessThanOrEqualTo(0);
+            assertThat(slope[3]).isGreaterThanOrEqualTo(0);
+            for (int k = 0; k < 4; k++) {
+                double step = k == 0 ? 1e-7 : 1;
+                double at = x[k];
+                x[k] = at + step;
+                device.evaluateRounded(x[0], x[1], x[2], x[3], rounding, up);
+                x[k] = at - step;
+                device.evaluateRounded(x[0], x[1], x[2], x[3], rounding, down);
+                x[k] = at;
+                assertThat((up[0] - down[0]) / (2 * step))
+                        .as("derivative %s of device %s", k, i)
+                        .isCloseTo(slope[k + 1], within(1e-3 * (k == 0 ? 1e5 : 1)));
+            }
+        }
+    }
 }

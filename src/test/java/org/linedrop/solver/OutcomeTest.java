@@ -316,7 +316,48 @@ class OutcomeTest {
         assertThat(s.cutOffPoints()).containsExactly(behind, further);
         assertThat(s.limitingCut().branches()).containsExactly(relief);
         assertThat(s.limitingCut().neededKgPerS()).isCloseTo(0.04, within(1e-9));
-        assertThat(s.lawResidual()).isGreaterThan(1e-9);
+        assertThat(s.flowImbalance()).isGreaterThan(1e-9);
+    }
+
+    /** However low the pressure behind it, a relief in control passes what its inlet and slope allow: (3 - 2) bar / slope. */
+    @Test
+    void drawBehindAReliefThatHoldsItsInlet() {
+        for (double draw : new double[] {0.0999, 0.15}) {
+            NetworkBuilder b = Network.builder();
+            int tank = b.fixedPoint(3e5);
+            int behind = b.freePoint(0);
+            int end = b.freePoint(draw);
+            b.branch(behind, end, SQUARE);
+            int relief = b.device(tank, behind, -1, OneWay.relief(2e5, 1e6, 0, SQUARE, 1e5));
+            b.device(end, tank, -1, OneWay.check(SQUARE, 1e5));
+            Solution s = solve(b);
+            if (draw < 0.1) {
+                assertThat(s.outcome()).describedAs(s.detail()).isEqualTo(Outcome.CONVERGED);
+                continue;
+            }
+            assertThat(s.outcome()).describedAs(s.detail()).isEqualTo(Outcome.DEMAND_NOT_MET);
+            assertThat(s.limitingCut().points()).containsExactly(behind, end);
+            assertThat(s.limitingCut().branches()).contains(relief);
+            assertThat(s.limitingCut().inward()).isTrue();
+            assertThat(s.limitingCut().neededKgPerS()).isCloseTo(draw, within(1e-12));
+            assertThat(s.limitingCut().passesKgPerS()).isCloseTo(0.1, within(1e-9));
+        }
+    }
+
+    /** However high the pressure before it, a reducing regulator with a slope passes (set - outlet) / slope. */
+    @Test
+    void supplyBeforeARegulatorThatHoldsItsOutlet() {
+        NetworkBuilder b = Network.builder();
+        int tank = b.fixedPoint(1e5);
+        int fed = b.freePoint(-0.15);
+        int regulator = b.device(fed, tank, -1, OneWay.reducing(2e5, 1e6, 0, SQUARE, 1e5));
+        Solution s = solve(b);
+        assertThat(s.outcome()).describedAs(s.detail()).isEqualTo(Outcome.DEMAND_NOT_MET);
+        assertThat(s.limitingCut().points()).containsExactly(fed);
+        assertThat(s.limitingCut().branches()).containsExactly(regulator);
+        assertThat(s.limitingCut().inward()).isFalse();
+        assertThat(s.limitingCut().neededKgPerS()).isCloseTo(0.15, within(1e-12));
+        assertThat(s.limitingCut().passesKgPerS()).isCloseTo(0.1, within(1e-9));
     }
 
     @Test

@@ -284,7 +284,7 @@ class StepTest {
                 w.flow[b] = random.nextDouble() - 0.5;
             }
             double[] before = w.flow.clone();
-            w.tree.balance(network, w.flow);
+            w.tree.balance(network, w);
             Residual.evaluate(w, network);
             assertThat(w.largestImbalance).isLessThan(1e-14);
             int kept = 0;
@@ -327,7 +327,7 @@ class StepTest {
             Workspace w = Workspace.of(network);
             w.bind(network);
             w.flow[left] = 0.7;
-            w.tree.balance(network, w.flow);
+            w.tree.balance(network, w);
             for (int k = 0; k < size; k++) {
                 assertThat(w.flow[k]).as("ring %s, branch %s of %s", i, k, left).isCloseTo(0.7, within(1e-12));
             }

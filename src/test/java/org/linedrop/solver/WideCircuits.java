@@ -17,7 +17,8 @@ import org.linedrop.network.TestTees;
 /**
  * Random circuits of everything at once, invented: 0.3 to 1e5 cSt, bores 0.5 to 100 mm, 1 kPa to 1 GPa, trees, loops, dead
  * ends, pumps, tees, and every device; the same seed gives the same circuit on every machine. By the seed over 3: draws on
- * a tree of open lines, devices anywhere without draws, devices anywhere with draws, of which some cannot be met.
+ * a tree of open lines, devices anywhere without draws, devices anywhere with draws, of which some cannot be met. What
+ * draws and fixed flows force through the tree of first lines stays within Re 1e8 and 1 GPa.
  */
 final class WideCircuits {
     /** What a check needs to know of a device: {@code kind} as in {@link StateCheck}. */
@@ -27,6 +28,9 @@ final class WideCircuits {
     record Bore(int branch, double boreM) {}
 
     private static final double GRAVITY = 9.80665;
+    private static final double LEAST_REYNOLDS = 1e-3;
+    private static final double MOST_REYNOLDS = 1e8;
+    private static final double MOST_PRESSURE_PA = 1e9;
     private static final int LINED = 0;
     private static final int FREE = 1;
 
@@ -47,11 +51,23 @@ final class WideCircuits {
     private int points;
     private int fixed;
     private double lastBore;
-    /** What the circuit's pressure would drive to each point through the narrowest of the widest way; empty at first. */
-    private final double[] most;
+    /** What each point draws; empty at first, when only what the lines can take is wanted. */
+    private final double[] draws;
+    /** What is drawn or moved may go beyond {@link #MOST_REYNOLDS} and {@link #MOST_PRESSURE_PA}. */
+    private final boolean beyond;
 
-    private WideCircuits(int seed, double[] most) {
-        this.most = most;
+    private final double[] part;
+    private final int[] parent;
+    /** Of the line or device that joined each point first: flows at the least and the most Reynolds number or pressure. */
+    private final double[] least;
+
+    private final double[] largest;
+    private double lastLeast;
+    private double lastLargest;
+
+    private WideCircuits(int seed, double[] draws, boolean beyond) {
+        this.draws = draws;
+        this.beyond = beyond;
         random = new Random(seed);
         kind = seed % 3;
         density = uniform(680, 1300);
@@ -60,27 +76,67 @@ final class WideCircuits {
         pressure = random.nextInt(10) == 0 ? logarithmic(1e7, 1e9) : logarithmic(1e3, 1e7);
         wide = random.nextInt(3) > 0;
         extra = random.nextInt(3) == 0 ? 0 : random.nextInt(8);
+        points = 3 + random.nextInt(12);
+        part = new double[points];
+        parent = new int[points];
+        least = new double[points];
+        largest = new double[points];
         build();
         network = b.build();
     }
 
     static WideCircuits of(int seed) {
-        WideCircuits withoutDraws = new WideCircuits(seed, new double[0]);
-        return new WideCircuits(seed, reach(withoutDraws.network));
+        return of(seed, false);
+    }
+
+    /** The same without bounds on what draws and fixed flows force through a line: Re 1e13, 1e17 Pa. */
+    static WideCircuits beyond(int seed) {
+        return of(seed, true);
+    }
+
+    private static WideCircuits of(int seed, boolean beyond) {
+        WideCircuits withoutDraws = new WideCircuits(seed, new double[0], beyond);
+        return new WideCircuits(seed, withoutDraws.fitting(), beyond);
+    }
+
+    /** Draws that are a part of what the circuit's pressure would drive there, within what the tree of lines can take. */
+    private double[] fitting() {
+        double[] most = reach(network);
+        double[] fits = new double[points];
+        double[] through = new double[points];
+        double share = 1;
+        for (int i = points - 1; i >= fixed; i--) {
+            fits[i] = part[i] * most[i];
+            if (!beyond && fits[i] != 0) {
+                fits[i] = Math.copySign(Math.max(Math.abs(fits[i]), least[i]), fits[i]);
+            }
+            through[i] += Math.abs(fits[i]);
+            through[parent[i]] += through[i];
+            share = beyond ? 1 : Math.min(share, largest[i] / through[i]);
+        }
+        for (int i = 0; i < points; i++) {
+            fits[i] *= share;
+        }
+        return fits;
     }
 
     private void build() {
-        points = 3 + random.nextInt(12);
         fixed = 1 + random.nextInt(3);
         for (int i = 0; i < points; i++) {
             if (i < fixed) {
                 b.fixedPoint(random.nextInt(3) == 0 ? 0 : pressure * uniform(-0.1, 1));
             } else {
-                b.freePoint(kind == FREE || random.nextInt(3) > 0 ? 0 : draw(i));
+                part[i] = kind == FREE || random.nextInt(3) > 0
+                        ? 0
+                        : logarithmic(1e-3, 2) * (random.nextInt(5) == 0 ? -1 : 1);
+                b.freePoint(draws.length == 0 ? 0 : draws[i]);
             }
         }
         for (int i = 1; i < points; i++) {
-            join(random.nextInt(i), i, kind == LINED);
+            parent[i] = random.nextInt(i);
+            join(parent[i], i, kind == LINED);
+            least[i] = lastLeast;
+            largest[i] = lastLargest;
         }
         for (int tees = random.nextInt(6) - 3; tees > 0; tees--) {
             tee();
@@ -92,11 +148,6 @@ final class WideCircuits {
                 join(from, to, false);
             }
         }
-    }
-
-    private double draw(int point) {
-        double part = logarithmic(1e-3, 2) * (random.nextInt(5) == 0 ? -1 : 1);
-        return most.length == 0 ? 0 : part * most[point];
     }
 
     private static double[] reach(Network network) {
@@ -135,7 +186,9 @@ final class WideCircuits {
             line(from, to);
             return;
         }
-        Law law = Prescribed.loss(uniform(0.3, 30), bore(), density);
+        double bore = bore();
+        Law law = Prescribed.loss(uniform(0.3, 30), bore, density);
+        bound(law, bore);
         double flow = flowAt(law, pressure);
         double typical = OneWay.secantSlope(law, flow);
         double set = pressure * uniform(0.02, 1);
@@ -169,6 +222,7 @@ final class WideCircuits {
                     line(from, to);
                 }
                 double moved = kind == FREE || random.nextInt(3) == 0 ? 0 : flow * random.nextDouble();
+                moved = beyond ? moved : Math.min(moved, lastLargest);
                 device(from, to, 'f', moved, 0, law, -1, new FixedFlow(moved, typical));
             }
         }
@@ -190,6 +244,13 @@ final class WideCircuits {
         }
     }
 
+    /** Flows through a bore at the ends of the range. */
+    private void bound(Law law, double bore) {
+        double perReynolds = Math.PI / 4 * bore * dynamicViscosityPaS;
+        lastLeast = LEAST_REYNOLDS * perReynolds;
+        lastLargest = Math.min(MOST_REYNOLDS * perReynolds, flowAt(law, MOST_PRESSURE_PA));
+    }
+
     private double bore() {
         return wide ? logarithmic(5e-4, 0.1) : logarithmic(3e-3, 25e-3);
     }
@@ -208,7 +269,7 @@ final class WideCircuits {
                 dynamicViscosityPaS,
                 rules[random.nextInt(3)]);
         lastBore = bore;
-        return switch (random.nextInt(10)) {
+        Law law = switch (random.nextInt(10)) {
             case 0 -> Prescribed.laminar(dynamicViscosityPaS, length, bore, k, density);
             case 1 -> Prescribed.constantFriction(uniform(0.01, 0.05), length, bore, k, density);
             case 2 -> Prescribed.loss(uniform(0.2, 30), bore, density);
@@ -218,6 +279,8 @@ final class WideCircuits {
             }
             default -> rough;
         };
+        bound(law, bore);
+        return law;
     }
 
     private Law pump(double runOutKgPerS) {

@@ -7,10 +7,16 @@ import org.junit.jupiter.api.Test;
 /** Some circuits of everything at once; many more, those with tees and draws behind devices too, in {@link CircuitSurvey}. */
 class WideCircuitsPropertyTest {
     private static final int CIRCUITS = 3000;
-    private static final int DRAWS_BEHIND_DEVICES = 2;
+    /** What is left of an open fault; see {@link CircuitSurvey}. */
+    private static final int KNOWN_GIVEN_UP = 4;
+
+    private static final int KNOWN_NOT_SHOWN = 0;
 
     @Test
     void statesMeanWhatTheySay() {
+        int givenUp = 0;
+        int named = 0;
+        int shown = 0;
         for (int seed = 0; seed < CIRCUITS; seed++) {
             WideCircuits circuit = WideCircuits.of(seed);
             Solution s = Solver.usual().solve(circuit.network);
@@ -18,11 +24,14 @@ class WideCircuitsPropertyTest {
                 for (WideCircuits.Device device : circuit.devices) {
                     StateCheck.check(circuit.network, device, s, seed);
                 }
-            } else if (seed % 3 != DRAWS_BEHIND_DEVICES && circuit.network.junctionCount() == 0) {
-                // only closed taps and fixed flows all round leave a point without a reference
-                assertThat(s.outcome()).as("seed %d: %s", seed, s.detail()).isEqualTo(Outcome.NO_PRESSURE_REFERENCE);
-                assertThat(circuit.devices).as("seed %d", seed).anyMatch(device -> device.kind() == 'f');
+            } else if (s.outcome() != Outcome.STALLED && s.outcome() != Outcome.BUDGET_SPENT) {
+                shown += ReasonCheck.check(circuit.network, s, seed).endsWith(ReasonCheck.NOT_SHOWN) ? 0 : 1;
+                named++;
+            } else {
+                givenUp++;
             }
         }
+        assertThat(givenUp).isLessThanOrEqualTo(KNOWN_GIVEN_UP);
+        assertThat(named - shown).isLessThanOrEqualTo(KNOWN_NOT_SHOWN);
     }
 }
