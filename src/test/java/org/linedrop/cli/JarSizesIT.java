@@ -9,8 +9,10 @@ import org.junit.jupiter.api.Test;
 
 /** Jars stay small enough to be embedded and started without thought. */
 class JarSizesIT {
-    private static final long MEGABYTE = 1 << 20;
-    private static final long LIBRARY_BYTES = MEGABYTE * 3 / 2;
+    private static final long MEGABYTE = 1_000_000;
+    /** Wanted are 1.5 megabytes; 0.12 are line numbers, which stay for whoever reads a trace or steps through the code. */
+    private static final long LIBRARY_BYTES = MEGABYTE * 8 / 5;
+
     private static final long RUNNER_BYTES = MEGABYTE * 8;
 
     @Test
