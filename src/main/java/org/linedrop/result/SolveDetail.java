@@ -61,7 +61,7 @@ final class SolveDetail {
         return cut.inward()
                 ? "What is drawn at " + points(cut.points()) + " needs " + flow(cut.neededKgPerS()) + ", but " + way
                         + " can pass at most " + flow(cut.passesKgPerS())
-                        + ", its pump at no pressure at all. A bigger pump, or less drawn."
+                        + ", however low the pressure there. A bigger pump or valve on that way, or less drawn."
                 : "What is pressed into " + points(cut.points()) + ", " + flow(cut.neededKgPerS())
                         + ", has no way out for more than " + flow(cut.passesKgPerS()) + ".";
     }

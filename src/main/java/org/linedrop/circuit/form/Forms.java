@@ -79,7 +79,11 @@ public final class Forms {
                     .si();
         } else {
             Quantity read = Units.read(spread, difference, Dimension.RATIO);
-            half = read.dimension() == difference ? read.si() : Math.abs(value.si()) * read.si();
+            // per cent of a multiple is a share of it; of per cent it is taken off as it stands: 90 % +/- 5 %
+            boolean share = read.dimension() != difference
+                    || (read.unit().symbol().equals("%")
+                            && !value.unit().symbol().equals("%"));
+            half = share ? Math.abs(value.si()) * read.si() : read.si();
         }
         if (!(half >= 0)) {
             throw Wording.wrong("+/- " + spread, " is negative", "Write it without a minus");
