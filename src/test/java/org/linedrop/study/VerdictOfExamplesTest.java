@@ -65,7 +65,7 @@ class VerdictOfExamplesTest {
                 .startsWith("OVERSIZED: at full load every limit holds; nearest is rail pressure over manifold at 309.7"
                         + " kPa, 24.7 kPa to spare (24.6 kPa with the largest bores sold). It would also hold one size"
                         + " smaller everywhere. It holds up to 562 kW (754 hp); beyond it demand not met: ")
-                .endsWith(" A bigger pump, or less drawn.");
+                .endsWith(" A bigger pump or valve on that way, or less drawn.");
     }
 
     @Test
