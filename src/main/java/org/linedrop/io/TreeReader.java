@@ -96,6 +96,12 @@ final class TreeReader {
             }
         } catch (MarkedYamlEngineException e) {
             return failed(List.of(new SyntaxTrouble(lines, builder, e).problem()));
+        } catch (NumberFormatException e) { // what the parser makes of a unicode escape before the end of the file
+            return failed(List.of(lines.problem(
+                    (int) text.lines().count(),
+                    1,
+                    "the file ends within a text, after \\u",
+                    "Close the text with a quotation mark: is the file complete?")));
         } catch (YamlEngineException e) {
             return failed(List.of(lines.problem(
                     1, 1, "the file cannot be read", "Lines that begin with % or --- are not needed: delete them")));

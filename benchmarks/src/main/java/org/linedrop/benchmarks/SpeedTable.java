@@ -223,7 +223,7 @@ public final class SpeedTable {
 
     private void size(String what, Path jar, double most) throws IOException {
         double size = Files.size(jar) * 1e-6;
-        line(what, "", new Times(size, size, 1), "under " + most + ", asserted by the build", most);
+        line(what, "", new Times(size, size, 1), "under " + most, most);
     }
 
     private static Path only(Path folder, String ending) throws IOException {
