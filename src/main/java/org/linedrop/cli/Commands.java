@@ -3,7 +3,7 @@ package org.linedrop.cli;
 import java.util.List;
 import picocli.CommandLine;
 
-/** The commands by name, in the order of the help. Only what is asked for is taken apart: all of them take a third of a start. */
+/** The commands by name, in the order of the help. Only what is asked for is taken apart: all of them take a fifth of a start. */
 final class Commands {
     private static final List<Named> ALL = List.of(
             new Named("solve", SolveCommand.class),

@@ -40,7 +40,11 @@ final class JointSentences {
             said.add(new FeedCheck.Said(
                     holding.size() == 1
                             ? Sentences.of(holding.get(0), display)
-                            : Sentences.together(nearestFirst(holding), holding, cases.size(), display),
+                            : Sentences.together(
+                                    nearestFirst(holding),
+                                    holding,
+                                    holding.size() == cases.size() ? "in every case" : where(holding),
+                                    display),
                     holding));
         }
         return said;
@@ -81,5 +85,12 @@ final class JointSentences {
         LimitRow row = check.decisive();
         double share = row == null ? Double.NaN : row.marginLow() / Math.max(Math.abs(row.bound()), 1e-9);
         return Double.isNaN(share) ? Double.POSITIVE_INFINITY : share;
+    }
+
+    /** {@code in cases launch, low volts and hot idle}. */
+    private static String where(List<CaseCheck> cases) {
+        List<String> names = cases.stream().map(CaseCheck::caseName).toList();
+        return "in cases " + String.join(", ", names.subList(0, names.size() - 1)) + " and "
+                + names.get(names.size() - 1);
     }
 }

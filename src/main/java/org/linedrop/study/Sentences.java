@@ -53,10 +53,10 @@ final class Sentences {
      *
      * @param nearest the one whose nearest limit is nearest
      * @param cases   all of them
-     * @param all     how many cases were looked at
+     * @param where   what they are called
      */
-    static String together(CaseCheck nearest, List<CaseCheck> cases, int all, Display display) {
-        return new Sentences(nearest, display).all(cases, all);
+    static String together(CaseCheck nearest, List<CaseCheck> cases, String where, Display display) {
+        return new Sentences(nearest, display).all(cases, where);
     }
 
     /** Brakes. */
@@ -103,13 +103,14 @@ final class Sentences {
         return text.toString();
     }
 
-    private String all(List<CaseCheck> cases, int all) {
+    private String all(List<CaseCheck> cases, String where) {
         LimitRow row = Objects.requireNonNull(check.decisive());
         boolean oversized = cases.stream().allMatch(each -> each.verdict() == CaseVerdict.OVERSIZED);
         Set<String> unknown = new LinkedHashSet<>();
         cases.forEach(each -> unknown.addAll(notJudged(each)));
         text.append(oversized ? "OVERSIZED: " : "ADEQUATE: ")
-                .append(cases.size() == all ? "in every case " : where(cases) + " ")
+                .append(where)
+                .append(' ')
                 .append(
                         unknown.isEmpty()
                                 ? "every limit holds; nearest is "
@@ -125,27 +126,14 @@ final class Sentences {
                 .filter(each -> each.draw() != null)
                 .min(Comparator.comparingDouble(
                         each -> Objects.requireNonNull(each.draw()).usualSi()))
-                .ifPresent(tightest -> {
-                    Sentences its = new Sentences(tightest, display);
-                    its.draw();
-                    String words = its.text.toString();
-                    text.append(words, 0, words.indexOf("; beyond"))
-                            .append(", tightest ")
-                            .append(
-                                    tightest.caseName().equals(check.caseName())
-                                            ? "there"
-                                            : "in case " + tightest.caseName())
-                            .append(words, words.indexOf("; beyond"), words.length());
-                });
+                .ifPresent(tightest -> draw(
+                        tightest,
+                        ", tightest "
+                                + (tightest.caseName().equals(check.caseName())
+                                        ? "there"
+                                        : "in case " + tightest.caseName())));
         outsideItsTable(check);
         return text.toString();
-    }
-
-    /** {@code in cases launch, low volts and hot idle}. */
-    private static String where(List<CaseCheck> cases) {
-        List<String> names = cases.stream().map(CaseCheck::caseName).toList();
-        return "in cases " + String.join(", ", names.subList(0, names.size() - 1)) + " and "
-                + names.get(names.size() - 1);
     }
 
     private static List<String> notJudged(CaseCheck check) {
@@ -349,14 +337,21 @@ final class Sentences {
 
     /** How much may be drawn as it is built. */
     private void draw() {
-        LargestDraw draw = check.draw();
+        draw(check, "");
+    }
+
+    /** How much a case takes at most; the clause stands behind the figure. */
+    private void draw(CaseCheck of, String clause) {
+        LargestDraw draw = of.draw();
         if (draw == null) {
             return;
         }
         boolean less = draw.usualSi() < draw.knob().si();
-        text.append(less ? " As built it holds up to " : " It holds up to ").append(draw.words(display));
+        text.append(less ? " As built it holds up to " : " It holds up to ")
+                .append(draw.words(display))
+                .append(clause);
         String ends = draw.ends();
-        Optional<Limit> limit = check.result().circuit().limits().stream()
+        Optional<Limit> limit = of.result().circuit().limits().stream()
                 .filter(each -> each.id().equals(ends))
                 .findFirst();
         text.append("; beyond it ")

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.io.CircuitFile;
 import org.linedrop.result.Result;
 import org.linedrop.study.Diagnosis.Finding;
 import org.linedrop.study.Suspect.Kind;
@@ -17,12 +16,7 @@ import org.linedrop.units.Display;
 
 /** Faults planted in one small invented line and read without error. */
 class DiagnosisByHandTest {
-    private static final Circuit CIRCUIT = CircuitFile.read("""
-            linedrop: 1
-            fluid: bench liquid
-            temperature: 20 C
-            fluids:
-              bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+    private static final Circuit CIRCUIT = Bench.read("""
             points:
               main: {kind: held, pressure: 300 kPa, height: 0 m}
               tap: {kind: draw, takes: 360 L/h, height: 0 m, bore: vessel}

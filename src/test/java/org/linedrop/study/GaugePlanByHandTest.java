@@ -12,12 +12,7 @@ import org.linedrop.io.CircuitFile;
 class GaugePlanByHandTest {
     private static final double FLOW = 1e-4;
 
-    private static final Circuit LINE = CircuitFile.read("""
-            linedrop: 1
-            fluid: bench liquid
-            temperature: 20 C
-            fluids:
-              bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+    private static final Circuit LINE = Bench.read("""
             this case: usual
             points:
               main: {kind: held, pressure: 300 kPa, height: 0 m}

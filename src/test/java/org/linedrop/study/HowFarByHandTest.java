@@ -149,12 +149,7 @@ class HowFarByHandTest {
 
     @Test
     void aTargetCanCompareTwoFigures() {
-        Circuit two = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit two = Bench.read("""
                 points:
                   main: {kind: held, pressure: 300 kPa}
                   left: {kind: held, pressure: 0 kPa}

@@ -8,7 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.linedrop.circuit.Change;
 import org.linedrop.circuit.Circuit;
-import org.linedrop.io.CircuitFile;
 import org.linedrop.result.Result;
 import org.linedrop.units.Dimension;
 
@@ -19,12 +18,7 @@ class SensitivitiesByHandTest {
     private static final double DENSITY = 800;
     private static final double HEAD_PA = DENSITY / 2 * Math.pow(FLOW / (Math.PI / 4 * BORE * BORE), 2);
 
-    private static final Circuit LINE = CircuitFile.read("""
-            linedrop: 1
-            fluid: bench liquid
-            temperature: 20 C
-            fluids:
-              bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+    private static final Circuit LINE = Bench.read("""
             points:
               main: {kind: held, pressure: 300 kPa, height: 0 m}
               mid: {kind: joint, height: 1 m, bore: vessel}
@@ -80,12 +74,7 @@ class SensitivitiesByHandTest {
 
     @Test
     void whatPressureDrivesGivesFlowItsSlope() {
-        Circuit driven = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit driven = Bench.read("""
                 points:
                   main: {kind: held, pressure: 300 kPa}
                   end: {kind: held, pressure: 0 kPa}
@@ -130,12 +119,7 @@ class SensitivitiesByHandTest {
 
     @Test
     void aRunWithoutPartsHasItsFlowToo() {
-        Circuit bare = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit bare = Bench.read("""
                 points:
                   main: {kind: held, pressure: 300 kPa}
                   mid: {kind: joint}
@@ -150,12 +134,7 @@ class SensitivitiesByHandTest {
 
     /** A bench whose filter cannot be cleaner than clean, and whose line cannot be longer than a key may say. */
     private static Circuit atTheEnds() {
-        return CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        return Bench.read("""
                 points:
                   main: {kind: held, pressure: 300 kPa}
                   tap: {kind: draw, takes: 360 L/h, bore: vessel}
@@ -178,12 +157,7 @@ class SensitivitiesByHandTest {
 
     @Test
     void atTheUpperEndOfItsRangeAKeyHasALeftSlope() {
-        Circuit circuit = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit circuit = Bench.read("""
                 points:
                   sump: {kind: held, pressure: 0 kPa}
                   tap: {kind: draw, takes: 180 L/h, bore: vessel}
@@ -209,12 +183,7 @@ class SensitivitiesByHandTest {
     @Test
     void whereTwoLawsMeetEachSideHasItsSlope() {
         // a return port under the surface feels the column over it, one above lifts the fluid: 0.5 m is where they meet
-        Circuit circuit = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit circuit = Bench.read("""
                 points:
                   pipe: {kind: held, pressure: 20 kPa, height: 0 m}
                   tank: {kind: tank, height: 0 m, depth: 0.5 m, return height: 0.5 m}

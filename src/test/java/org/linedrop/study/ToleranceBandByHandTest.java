@@ -18,12 +18,7 @@ class ToleranceBandByHandTest {
     private static final double HEAD_PA = 400 * Math.pow(1e-4 / (Math.PI / 4 * 0.008 * 0.008), 2);
 
     private static Circuit line(String limit, String... parts) {
-        return CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        return Bench.read("""
                 points:
                   main: {kind: held, pressure: 300 kPa, height: 0 m}
                   tap: {kind: draw, takes: 360 L/h, height: 0 m, bore: vessel}
@@ -213,12 +208,7 @@ class ToleranceBandByHandTest {
 
     @Test
     void aPumpIsAFactorOnItsFlow() {
-        Circuit circuit = CircuitFile.read("""
-                linedrop: 1
-                fluid: bench liquid
-                temperature: 20 C
-                fluids:
-                  bench liquid: {density: 800 kg/m3, viscosity: 10 cSt}
+        Circuit circuit = Bench.read("""
                 points:
                   sump: {kind: held, pressure: 0 kPa}
                   end: {kind: held, pressure: 0 kPa}
